@@ -1,0 +1,263 @@
+package hotday.vehicle.spec;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A vehicle as the model sees it: SI throughout, every default already filled in. Made from a build sheet by
+ * {@code hotday.vehicle.sheet}; compiled into a {@code Plant}.
+ *
+ * @param name what the shop calls the build
+ * @param designAmbient outside temperature the build must stand, K
+ * @param altitude of the design day, m above sea level (-400..5000)
+ */
+public record VehicleSpec(
+        String name,
+        double designAmbient,
+        double altitude,
+        RoadLoad roadLoad,
+        Engine engine,
+        Optional<ChargeAir> chargeAir,
+        Gearbox gearbox,
+        CoolantLoop coolant,
+        Thermostat thermostat,
+        Radiator radiator,
+        Heater heater,
+        Fan fan,
+        Optional<AirConditioning> airConditioning,
+        FrontEnd frontEnd,
+        FanSchedule schedule,
+        Limits limits) {
+
+    /** Which fuel; decides mixture control, gas temperature and the friction level. */
+    public enum Fuel {
+        PETROL,
+        DIESEL
+    }
+
+    /** How well the stack is sealed against hot air coming back from under the bonnet. */
+    public enum Sealing {
+        GOOD,
+        FAIR,
+        POOR
+    }
+
+    /** What drives the fan during a run of this vehicle when no channel records it. */
+    public enum FanControl {
+        /** The sheet's schedule is what the car runs. */
+        SCHEDULE,
+        /** Somebody else's controller, rules not known: recordings are bracketed. */
+        UNKNOWN
+    }
+
+    /**
+     * Force on a level road is {@code constant + linear v + square v^2}; either measured coefficients or made from mass,
+     * rolling coefficient and drag area.
+     *
+     * @param mass with load and trailer, kg (used on grades and for acceleration)
+     * @param constant N
+     * @param linear N/(m/s)
+     * @param square N/(m/s)^2 at air density 1.2 kg/m3
+     * @param tyreRadius rolling radius, m
+     */
+    public record RoadLoad(double mass, double constant, double linear, double square, double tyreRadius) {}
+
+    /**
+     * @param displacement m3
+     * @param bore m
+     * @param ratedPower W at {@code ratedSpeed}
+     * @param ratedSpeed rad/s
+     * @param idleSpeed warm, in gear, rad/s
+     * @param heatingValue lower, J/kg of fuel
+     * @param fuelDensity kg/m3
+     * @param stoichiometricRatio kg air per kg fuel
+     * @param turbocharged true when the intake is compressed
+     * @param metalMass of block and heads that warm with the coolant, kg
+     * @param oilMass kg
+     * @param frictionConstant, frictionLinear, frictionSquare friction mean effective pressure f0 + f1 n + f2 n^2, Pa with
+     *     n in 1000 rpm, warm oil
+     * @param indicatedEfficiency slope of the Willans line, 0..1
+     * @param pumpingLoss mean effective pressure of a closed throttle, Pa (0 for diesel)
+     */
+    public record Engine(
+            Fuel fuel,
+            double displacement,
+            int cylinders,
+            double bore,
+            double ratedPower,
+            double ratedSpeed,
+            double idleSpeed,
+            double heatingValue,
+            double fuelDensity,
+            double stoichiometricRatio,
+            boolean turbocharged,
+            double metalMass,
+            double oilMass,
+            double frictionConstant,
+            double frictionLinear,
+            double frictionSquare,
+            double indicatedEfficiency,
+            double pumpingLoss) {}
+
+    /**
+     * Charge-air cooler in front of the radiator.
+     *
+     * @param effectiveness heat taken out over the largest possible, 0..1
+     * @param boostAtRated manifold over ambient pressure at rated power, 1..4
+     * @param compressorEfficiency isentropic, 0..1
+     */
+    public record ChargeAir(double effectiveness, double boostAtRated, double compressorEfficiency) {}
+
+    /**
+     * @param ratios first gear first
+     * @param finalDrive axle ratio
+     * @param efficiency gearbox and axle together, 0..1
+     * @param shiftUpSpeed engine speed above which the next gear is taken, rad/s
+     * @param lowestSpeed engine speed kept when a gear is chosen, rad/s
+     * @param idleDragPower taken from the engine at rest in gear, W
+     * @param heatToAir share of the gearbox loss given to the air in front of the radiator (cooler in the stack), 0..1
+     */
+    public record Gearbox(
+            List<Double> ratios,
+            double finalDrive,
+            double efficiency,
+            double shiftUpSpeed,
+            double lowestSpeed,
+            double idleDragPower,
+            double heatToAir) {
+        public Gearbox {
+            ratios = List.copyOf(ratios);
+        }
+    }
+
+    /**
+     * @param glycolVolumeShare ethylene glycol by volume, 0..0.6
+     * @param volume of the whole loop, m3
+     * @param capPressure relief of the cap over ambient, Pa
+     * @param pumpFlow m3/s at {@code pumpSpeed} of the engine, thermostat open
+     * @param pumpSpeed engine speed of the quoted flow, rad/s
+     */
+    public record CoolantLoop(
+            double glycolVolumeShare, double volume, double capPressure, double pumpFlow, double pumpSpeed) {}
+
+    /**
+     * @param opens temperature at which it starts to open, K
+     * @param full temperature of full opening, K
+     * @param hysteresis closing lies below opening by this, K
+     * @param lag of the wax, s
+     * @param leak share of the full radiator flow that passes when shut, 0..0.1
+     */
+    public record Thermostat(double opens, double full, double hysteresis, double lag, double leak) {}
+
+    /**
+     * Core in catalogue dimensions, with the fin and tube detail behind the two conductances filled in by default.
+     *
+     * @param width, height, depth of the core, m
+     * @param airConductance air-side h A with fins at 3 m/s face speed and 1.2 kg/m3, W/K
+     * @param airExponent how the air side grows with face speed
+     * @param coolantConductance coolant-side h A at {@code coolantFlow}, W/K
+     * @param coolantFlow reference flow, kg/s
+     * @param resistanceLinear, resistanceSquare core pressure drop a v + b v|v|, Pa with v in m/s at 1.2 kg/m3
+     * @param heatCapacity metal and coolant inside, J/K
+     */
+    public record Radiator(
+            double width,
+            double height,
+            double depth,
+            double airConductance,
+            double airExponent,
+            double coolantConductance,
+            double coolantFlow,
+            double resistanceLinear,
+            double resistanceSquare,
+            double heatCapacity) {
+        public double faceArea() {
+            return width * height;
+        }
+    }
+
+    /**
+     * @param conductance coolant to cabin air with the blower full, W/K
+     * @param flowShare of the pump flow through the heater core, 0..0.5
+     * @param heatCapacity J/K
+     */
+    public record Heater(double conductance, double flowShare, double heatCapacity) {}
+
+    /**
+     * Electric fan at full speed and 1.2 kg/m3: pressure rise {@code stall + linear q + square q^2}.
+     *
+     * @param stallPressure Pa, positive
+     * @param linear Pa/(m3/s)
+     * @param square Pa/(m3/s)^2, negative or zero
+     * @param windmill pressure drop of the free rotor, Pa/(m3/s)^2
+     * @param shaftPower at the free-flow point, W
+     * @param motorEfficiency 0..1
+     * @param slewUp, slewDown of the speed ratio, 1/s
+     */
+    public record Fan(
+            FanControl control,
+            double stallPressure,
+            double linear,
+            double square,
+            double windmill,
+            double shaftPower,
+            double motorEfficiency,
+            double slewUp,
+            double slewDown) {}
+
+    /**
+     * @param condenserHeat given to the air in front of the radiator at 35 degC, full load, W
+     * @param compressorPower shaft power at the same point, W
+     */
+    public record AirConditioning(double condenserHeat, double compressorPower) {}
+
+    /**
+     * @param ramRecovery share of 0.5 rho V^2 that reaches the face
+     * @param basePressure coefficient behind, usually negative
+     * @param openingArea free area of the openings, m2
+     * @param exitLoss of grille, bay and exit together, referred to the dynamic pressure at the core face
+     * @param draughtHeight of the natural draught behind the core, m
+     * @param sealing decides how much hot air comes back at rest
+     * @param stackResistanceSquare of everything else in front of the radiator, Pa/(m/s)^2 face speed
+     */
+    public record FrontEnd(
+            double ramRecovery,
+            double basePressure,
+            double openingArea,
+            double exitLoss,
+            double draughtHeight,
+            Sealing sealing,
+            double stackResistanceSquare) {}
+
+    /**
+     * Fan demand against coolant temperature with on/off points and a road-speed allowance; see docs/controller.md.
+     *
+     * @param coolantTemperature rising, K
+     * @param coolantDemand 0..1, same length
+     * @param on, off coolant temperatures at which the curve starts and stops to count, K
+     * @param allowanceSpeed rising, m/s; @param allowance demand taken off, 0..1
+     * @param airConditioningDemand least demand while the compressor runs, 0..1
+     */
+    public record FanSchedule(
+            List<Double> coolantTemperature,
+            List<Double> coolantDemand,
+            double on,
+            double off,
+            List<Double> allowanceSpeed,
+            List<Double> allowance,
+            double airConditioningDemand) {
+        public FanSchedule {
+            coolantTemperature = List.copyOf(coolantTemperature);
+            coolantDemand = List.copyOf(coolantDemand);
+            allowanceSpeed = List.copyOf(allowanceSpeed);
+            allowance = List.copyOf(allowance);
+        }
+    }
+
+    /**
+     * @param coolant highest engine-out temperature, K
+     * @param oil highest sump temperature, K
+     * @param boilMargin least distance to boiling at the cap, K
+     */
+    public record Limits(double coolant, double oil, double boilMargin) {}
+}
