@@ -1,0 +1,2 @@
+/** The fit alone: certified regression problems, and whether its stated widths are right. */
+package hotday.validation.fit;
