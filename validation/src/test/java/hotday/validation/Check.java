@@ -73,12 +73,20 @@ public record Check(String what, double ours, Expected expected, String unit, St
         Objects.requireNonNull(source, "source");
     }
 
-    /** @param tolerance absolute, in {@code unit}; 0 for exact */
+    /**
+     * A number with an absolute tolerance.
+     *
+     * @param tolerance in {@code unit}; 0 for exact
+     */
     public static Check near(String what, double ours, double published, double tolerance, String unit, String source) {
         return new Check(what, ours, new Near(published, tolerance, false), unit, source);
     }
 
-    /** @param tolerance relative to the published value, 0.01 = 1 % */
+    /**
+     * A number with a relative tolerance.
+     *
+     * @param tolerance share of the published value, 0.01 = 1 %
+     */
     public static Check relative(
             String what, double ours, double published, double tolerance, String unit, String source) {
         return new Check(what, ours, new Near(published, tolerance, true), unit, source);

@@ -30,6 +30,8 @@ public final class Bracket {
     }
 
     /**
+     * Where the search ended.
+     *
      * @param value the root, or the end named by the status
      * @param residual the function at {@code value}; infinite with {@link Status#NOT_FINITE}
      */
@@ -49,6 +51,8 @@ public final class Bracket {
     }
 
     /**
+     * Looks for the root between two ends.
+     *
      * @param low, high ends, {@code low < high}, both finite
      * @param tolerance of the root, absolute, above 0
      * @param maxEvaluations at least 2

@@ -16,6 +16,7 @@ package hotday.core.solve;
  * @param iterations accepted steps
  * @param message one line for a person
  */
+@SuppressWarnings("ArrayRecordComponent") // handed over, not kept: equality is not asked for
 public record Fit(
         double[] parameters,
         double cost,

@@ -25,6 +25,8 @@ public final class LeastSquares {
     private LeastSquares() {}
 
     /**
+     * The fit from the starts written in the parameters.
+     *
      * @param factory called once a thread; see {@link Residuals}
      * @param parameters at least one
      */

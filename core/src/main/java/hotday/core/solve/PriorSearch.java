@@ -24,6 +24,7 @@ public final class PriorSearch {
      * @param cost data and priors together, finite
      * @param draw 0 is the start written in the parameters
      */
+    @SuppressWarnings("ArrayRecordComponent") // handed over, not kept: equality is not asked for
     public record Start(double[] parameters, double cost, int draw) {
         List<Parameter> apply(List<Parameter> to) {
             List<Parameter> out = new ArrayList<>();
@@ -35,6 +36,8 @@ public final class PriorSearch {
     }
 
     /**
+     * Draws, evaluates and sorts.
+     *
      * @param draws to evaluate, at least 1; 100 to 300 are usual
      * @param keep at most this many starts
      * @param threads 1..256, each with a {@link Residuals} of its own

@@ -14,6 +14,7 @@ import org.hipparchus.linear.SingularValueDecomposition;
  * @param covariance of the parameters
  * @param sd roots of its diagonal
  */
+@SuppressWarnings("ArrayRecordComponent") // passed on once inside the package
 record Spread(double[][] information, double[][] covariance, double[] sd) {
     /** A combination of parameters whose column is shorter than this is not determined. */
     private static final double UNDETERMINED = 1e-13;

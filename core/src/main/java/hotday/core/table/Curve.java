@@ -17,6 +17,8 @@ public final class Curve {
     }
 
     /**
+     * A curve through points.
+     *
      * @param x strictly rising, finite, at least one point
      * @param y finite, as many as {@code x}
      */

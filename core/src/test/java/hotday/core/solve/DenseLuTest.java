@@ -20,7 +20,7 @@ class DenseLuTest {
     void agreesWithHipparchus(int n) {
         Random random = new Random(n);
         for (int run = 0; run < 20; run++) {
-            double[] a = random.doubles(n * n).map(v -> 2 * v - 1).toArray();
+            double[] a = random.doubles((long) n * n).map(v -> 2 * v - 1).toArray();
             double[] b = random.doubles(n).toArray();
             double[][] rows = new double[n][n];
             for (int i = 0; i < n; i++) {

@@ -13,7 +13,7 @@ class PriorSearchTest {
     private static final List<Parameter> PARAMETERS =
             List.of(Parameter.around("a", 1, 2), Parameter.free("fixed", 5), Parameter.around("b", -3, 0.5));
 
-    private static final Supplier<Residuals> BOWL = () -> new Residuals() {
+    private static final class Bowl implements Residuals {
         @Override
         public int size() {
             return 1;
@@ -23,10 +23,10 @@ class PriorSearchTest {
         public void residuals(double[] p, double[] out) {
             out[0] = p[0] > 4 ? Double.NaN : 3 * (p[0] - 2) + p[2];
         }
-    };
+    }
 
     private static List<Start> search(int draws, int keep, long seed, int threads) {
-        return PriorSearch.best(BOWL, PARAMETERS, draws, keep, seed, threads, () -> false);
+        return PriorSearch.best(Bowl::new, PARAMETERS, draws, keep, seed, threads, () -> false);
     }
 
     @Test
@@ -89,7 +89,8 @@ class PriorSearchTest {
     @Test
     void stopsWhenAsked() {
         AtomicInteger asked = new AtomicInteger();
-        List<Start> found = PriorSearch.best(BOWL, PARAMETERS, 1000, 1000, 1, 1, () -> asked.incrementAndGet() > 10);
+        List<Start> found =
+                PriorSearch.best(Bowl::new, PARAMETERS, 1000, 1000, 1, 1, () -> asked.incrementAndGet() > 10);
         assertThat(found.size()).isBetween(1, 10);
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
  * published starts (the first far away, the second near) and the certified parameters, standard deviations and residual
  * sum of squares.
  */
+@SuppressWarnings("ArrayRecordComponent") // read once, never compared
 record NistProblem(
         String name,
         String level,

@@ -21,6 +21,8 @@ public final class DemandCurve {
     }
 
     /**
+     * A curve through points.
+     *
      * @param points pairs {x, y}: x strictly rising, -100000..100000; y a demand of 0..10000 in 0.01 %; at least one
      */
     public static DemandCurve of(int[]... points) {

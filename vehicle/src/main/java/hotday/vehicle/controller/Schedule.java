@@ -46,6 +46,8 @@ public record Schedule(
     }
 
     /**
+     * What moving air spares the fan.
+     *
      * @param demand taken off the largest curve, against road speed
      * @param hottest coolant temperature from which nothing is taken off any more
      */
@@ -90,6 +92,8 @@ public record Schedule(
     }
 
     /**
+     * On and off, with least times.
+     *
      * @param startDelay ticks without fan after the engine starts
      * @param on demand from which the fan may start
      * @param off demand below which it may stop, not above {@code on}
