@@ -256,8 +256,7 @@ public record VehicleSpec(
 
     /**
      * @param coolant highest engine-out temperature, K
-     * @param oil highest sump temperature, K
      * @param boilMargin least distance to boiling at the cap, K
      */
-    public record Limits(double coolant, double oil, double boilMargin) {}
+    public record Limits(double coolant, double boilMargin) {}
 }

@@ -1,0 +1,32 @@
+package hotday.core.typed;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects every fault of one file, so that a person can mend them in one go. */
+public final class Faults {
+    private final List<Finding> faults = new ArrayList<>();
+
+    void add(String key, Place place, String message) {
+        faults.add(Finding.fault(key, place, message));
+    }
+
+    public boolean any() {
+        return !faults.isEmpty();
+    }
+
+    /** Throws all faults in the order of the file, if there are any. */
+    public void throwIfAny() {
+        if (any()) {
+            List<Finding> sorted = new ArrayList<>(faults);
+            sorted.sort(Comparator.comparingInt(
+                            (Finding f) -> f.place().map(Place::line).orElse(0))
+                    .thenComparingInt(f -> f.place().map(Place::column).orElse(0)));
+            throw new InputException(sorted);
+        }
+    }
+}

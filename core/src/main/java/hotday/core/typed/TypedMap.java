@@ -1,0 +1,324 @@
+package hotday.core.typed;
+
+import hotday.core.finding.Place;
+import hotday.core.unit.Nearest;
+import hotday.core.unit.Quantity;
+import hotday.core.unit.Unit;
+import hotday.core.unit.UnitException;
+import hotday.core.unit.Units;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * A block of typed keys and values. Asking for a value that is not right books a fault at its place and gives the
+ * default or NaN, so that reading goes on and all faults come out together.
+ */
+public final class TypedMap {
+    private final String file;
+    private final Place place;
+    private final Faults faults;
+    private final String path;
+    private final Map<String, Node> values = new LinkedHashMap<>();
+    private final Map<String, Place> keyPlaces = new LinkedHashMap<>();
+
+    TypedMap(String file, MappingNode node, Place place, Faults faults, String path) {
+        this.file = file;
+        this.place = place;
+        this.faults = faults;
+        this.path = path;
+        for (NodeTuple tuple : node.getValue()) {
+            Place keyPlace = placeOf(tuple.getKeyNode());
+            if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
+                faults.add("key-wrong", keyPlace, "a key must be a single word");
+            } else if (values.containsKey(key.getValue())) {
+                faults.add(
+                        "key-twice",
+                        keyPlace,
+                        "'" + key.getValue() + "' stands here again; first at " + keyPlaces.get(key.getValue()));
+            } else {
+                values.put(key.getValue(), tuple.getValueNode());
+                keyPlaces.put(key.getValue(), keyPlace);
+            }
+        }
+    }
+
+    private Place placeOf(Node node) {
+        return node.getStartMark().map(m -> TypedFile.place(file, m)).orElse(place);
+    }
+
+    /** Where the block begins. */
+    public Place place() {
+        return place;
+    }
+
+    /** Where a value stands, or its key, or the block. */
+    public Place place(String key) {
+        Node node = values.get(key);
+        return node == null ? keyPlaces.getOrDefault(key, place) : placeOf(node);
+    }
+
+    public List<String> keys() {
+        return List.copyOf(values.keySet());
+    }
+
+    public boolean has(String key) {
+        return values.containsKey(key);
+    }
+
+    private String full(String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    /** Books a fault at a key. */
+    public void fault(String key, String message) {
+        faults.add("value-wrong", place(key), message);
+    }
+
+    /** Books a fault for every key that is none of these, with the nearest that is. */
+    public void refuseUnknown(String... known) {
+        List<String> list = Arrays.asList(known);
+        for (String key : values.keySet()) {
+            if (!list.contains(key)) {
+                String meant = Nearest.to(key, list)
+                        .map(n -> " (did you mean '" + n + "'?)")
+                        .orElse("");
+                faults.add(
+                        "unknown-key",
+                        keyPlaces.get(key),
+                        "'" + full(key) + "' is not a key known here" + meant + ". Known: " + String.join(", ", list));
+            }
+        }
+    }
+
+    private <T> Optional<T> missing(String key, String what) {
+        faults.add("key-missing", place, "'" + full(key) + "' is missing: " + what);
+        return Optional.empty();
+    }
+
+    /** A nested block. */
+    public Optional<TypedMap> map(String key) {
+        Node node = values.get(key);
+        if (node == null) {
+            return Optional.empty();
+        }
+        if (node instanceof MappingNode mapping) {
+            return Optional.of(new TypedMap(file, mapping, keyPlaces.get(key), faults, full(key)));
+        }
+        faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must hold lines such as 'key: value'");
+        return Optional.empty();
+    }
+
+    /** A nested block that must be there. */
+    public Optional<TypedMap> requiredMap(String key) {
+        return has(key) ? map(key) : missing(key, "this block is needed");
+    }
+
+    private Optional<String> scalar(String key) {
+        Node node = values.get(key);
+        if (node == null) {
+            return Optional.empty();
+        }
+        if (node instanceof ScalarNode scalar) {
+            return Optional.of(scalar.getValue());
+        }
+        faults.add(
+                "value-wrong",
+                placeOf(node),
+                "'" + full(key) + "' must be a single value, a list or block stands here");
+        return Optional.empty();
+    }
+
+    /** Text as typed; with allowed words, one of them. */
+    public Optional<String> text(String key, String... allowed) {
+        Optional<String> text = scalar(key);
+        if (text.isPresent() && allowed.length > 0 && !Arrays.asList(allowed).contains(text.get())) {
+            String meant = Nearest.to(text.get(), Arrays.asList(allowed))
+                    .map(n -> "; did you mean '" + n + "'?")
+                    .orElse("");
+            faults.add(
+                    "word-wrong",
+                    place(key),
+                    "'" + full(key) + "' is '" + text.get() + "', it must be one of " + String.join(", ", allowed)
+                            + meant);
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    public Optional<String> requiredText(String key) {
+        Optional<String> text = has(key) ? text(key) : missing(key, "a text is needed");
+        if (text.isPresent() && text.get().isBlank()) {
+            faults.add("value-wrong", place(key), "'" + full(key) + "' must not be empty");
+        }
+        return text;
+    }
+
+    /** A typed value in SI, or the default when the key is absent; NaN after a fault. */
+    public double quantity(String key, Quantity quantity, double low, double high, double otherwise) {
+        return has(key) ? read(key, quantity, low, high).orElse(Double.NaN) : otherwise;
+    }
+
+    /** A typed value in SI that must be there; NaN after a fault. */
+    public double requiredQuantity(String key, Quantity quantity, double low, double high) {
+        Optional<Double> value = has(key)
+                ? read(key, quantity, low, high)
+                : missing(key, "a " + quantity.title() + " is needed, such as '" + quantity.example() + "'");
+        return value.orElse(Double.NaN);
+    }
+
+    public Optional<Double> optionalQuantity(String key, Quantity quantity, double low, double high) {
+        return has(key) ? read(key, quantity, low, high) : Optional.empty();
+    }
+
+    private Optional<Double> read(String key, Quantity quantity, double low, double high) {
+        return scalar(key).flatMap(typed -> parse(full(key), typed, place(key), quantity, low, high));
+    }
+
+    private Optional<Double> parse(String name, String typed, Place at, Quantity quantity, double low, double high) {
+        try {
+            double si = Units.parse(quantity, typed);
+            if (si < low || si > high) {
+                faults.add(
+                        "out-of-range",
+                        at,
+                        "'" + name + "' is " + typed + "; it must lie between " + shown(quantity, typed, low) + " and "
+                                + shown(quantity, typed, high));
+                return Optional.empty();
+            }
+            return Optional.of(si);
+        } catch (UnitException e) {
+            faults.add(e.key(), at, "'" + name + "': " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    /** A limit in the unit that the person used. */
+    private static String shown(Quantity quantity, String typed, double si) {
+        String symbol = typed.replaceAll("^\\s*[+-]?[0-9.]*(?:[eE][+-]?[0-9]+)?\\s*", "")
+                .trim();
+        Unit unit = Units.find(quantity, symbol).orElse(quantity.units().get(0));
+        String number = String.format(java.util.Locale.ROOT, "%.4g", unit.fromSi(si));
+        if (number.contains(".") && !number.contains("e")) {
+            number = number.replaceAll("0+$", "").replaceAll("\\.$", "");
+        }
+        return (number + " " + unit.symbol()).trim();
+    }
+
+    /** A whole number, or the default. */
+    public int integer(String key, int low, int high, int otherwise) {
+        Optional<String> typed = scalar(key);
+        if (typed.isEmpty()) {
+            return otherwise;
+        }
+        try {
+            int value = Integer.parseInt(typed.get().trim());
+            if (value >= low && value <= high) {
+                return value;
+            }
+            faults.add(
+                    "out-of-range",
+                    place(key),
+                    "'" + full(key) + "' is " + value + "; it must lie between " + low + " and " + high);
+        } catch (NumberFormatException e) {
+            faults.add(
+                    "number-wrong",
+                    place(key),
+                    "'" + full(key) + "' is '" + typed.get() + "'; a whole number is needed");
+        }
+        return otherwise;
+    }
+
+    /** A unit that must measure the quantity. */
+    public Optional<Unit> unit(String key, Quantity quantity) {
+        Optional<String> typed = scalar(key);
+        if (typed.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Units.unit(quantity, typed.get()));
+        } catch (UnitException e) {
+            faults.add(e.key(), place(key), "'" + full(key) + "': " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private List<Node> sequence(String key) {
+        Node node = values.get(key);
+        if (node == null) {
+            return List.of();
+        }
+        if (node instanceof SequenceNode list) {
+            return list.getValue();
+        }
+        faults.add("not-a-list", placeOf(node), "'" + full(key) + "' must be a list such as [a, b]");
+        return List.of();
+    }
+
+    /** A list of texts. */
+    public List<String> texts(String key) {
+        List<String> out = new ArrayList<>();
+        for (Node node : sequence(key)) {
+            if (node instanceof ScalarNode scalar) {
+                out.add(scalar.getValue());
+            } else {
+                faults.add("value-wrong", placeOf(node), "'" + full(key) + "' must list single words");
+            }
+        }
+        return out;
+    }
+
+    /** A list of values in SI; empty when absent or wrong. */
+    public List<Double> quantities(String key, Quantity quantity, double low, double high) {
+        List<Double> out = new ArrayList<>();
+        for (Node node : sequence(key)) {
+            item(key, node, quantity, low, high).ifPresent(out::add);
+        }
+        return out;
+    }
+
+    private Optional<Double> item(String key, Node node, Quantity quantity, double low, double high) {
+        if (node instanceof ScalarNode scalar) {
+            return parse(full(key), scalar.getValue(), placeOf(node), quantity, low, high);
+        }
+        faults.add(
+                "value-wrong",
+                placeOf(node),
+                "'" + full(key) + "' must list values such as '" + quantity.example() + "'");
+        return Optional.empty();
+    }
+
+    /** A curve typed as [[x, y], ...], x rising; empty when absent or wrong. */
+    public List<List<Double>> pairs(String key, Quantity x, Quantity y) {
+        List<List<Double>> out = new ArrayList<>();
+        for (Node node : sequence(key)) {
+            if (!(node instanceof SequenceNode pair) || pair.getValue().size() != 2) {
+                faults.add(
+                        "not-a-pair",
+                        placeOf(node),
+                        "'" + full(key) + "' must list pairs such as [" + x.example() + ", " + y.example() + "]");
+                return List.of();
+            }
+            Optional<Double> a =
+                    item(key, pair.getValue().get(0), x, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+            Optional<Double> b = item(key, pair.getValue().get(1), y, 0.0, 1.0);
+            if (a.isEmpty() || b.isEmpty()) {
+                return List.of();
+            }
+            if (!out.isEmpty() && a.get() <= out.get(out.size() - 1).get(0)) {
+                faults.add("not-rising", placeOf(node), "'" + full(key) + "' must rise from pair to pair");
+                return List.of();
+            }
+            out.add(List.of(a.get(), b.get()));
+        }
+        return out;
+    }
+}

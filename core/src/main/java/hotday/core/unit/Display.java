@@ -1,0 +1,82 @@
+package hotday.core.unit;
+
+import java.util.Locale;
+
+/** Shows SI values in the units somebody chose, with the digits that mean something. */
+public final class Display {
+    private final UnitSystem system;
+
+    public Display(UnitSystem system) {
+        this.system = system;
+    }
+
+    public UnitSystem system() {
+        return system;
+    }
+
+    /** The unit a quantity is shown in. */
+    public Unit unitFor(Quantity quantity) {
+        return Units.unit(quantity, symbol(quantity));
+    }
+
+    private String symbol(Quantity q) {
+        boolean us = system == UnitSystem.US;
+        boolean gauges = system != UnitSystem.METRIC;
+        return switch (q) {
+            case TEMPERATURE -> gauges ? "degF" : "degC";
+            case TEMPERATURE_DIFFERENCE -> gauges ? "degF" : "K";
+            case PRESSURE_GAUGE -> gauges ? "psi" : "bar";
+            case PRESSURE_ABSOLUTE -> gauges ? "psia" : "bar abs";
+            case SPEED -> us ? "mph" : "km/h";
+            case LENGTH -> us ? "in" : "mm";
+            case VOLUME -> us ? "qt" : "l";
+            case MASS -> us ? "lb" : "kg";
+            case MASS_FLOW -> "kg/s";
+            case VOLUME_FLOW -> us ? "gal/min" : "l/min";
+            case POWER -> us ? "hp" : "kW";
+            case ANGULAR_SPEED -> "rpm";
+            case RATIO -> "%";
+            case SHARE_RATE -> "%/s";
+            case DENSITY -> "kg/m3";
+            case HEATING_VALUE -> "MJ/kg";
+            case PER_LENGTH -> "/in";
+            case ANGLE -> "deg";
+            case HEAT_CAPACITY -> "kJ/K";
+            default -> q.units().get(0).symbol();
+        };
+    }
+
+    /** Value and unit: "96.1 degC". */
+    public String format(Quantity quantity, double si) {
+        Unit unit = unitFor(quantity);
+        return (number(unit.fromSi(si), digits(quantity, unit)) + " " + unit.symbol()).trim();
+    }
+
+    /** The number alone, for table columns whose head carries the unit. */
+    public String number(Quantity quantity, double si) {
+        Unit unit = unitFor(quantity);
+        return number(unit.fromSi(si), digits(quantity, unit));
+    }
+
+    private static int digits(Quantity quantity, Unit unit) {
+        return switch (quantity) {
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLUME, POWER -> 1;
+            case SPEED, LENGTH, MASS, ANGULAR_SPEED, VOLUME_FLOW -> 0;
+            case PRESSURE_GAUGE, PRESSURE_ABSOLUTE -> unit.symbol().startsWith("psi") ? 1 : 2;
+            default -> -1;
+        };
+    }
+
+    private static String number(double value, int digits) {
+        if (Double.isNaN(value)) {
+            return "-";
+        }
+        if (digits >= 0 && (Math.abs(value) >= 0.5 * Math.pow(10, -digits) || value == 0.0)) {
+            return String.format(Locale.ROOT, "%." + digits + "f", value);
+        }
+        String text = String.format(Locale.ROOT, "%.4g", value);
+        return text.contains("e") || !text.contains(".")
+                ? text
+                : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+}

@@ -1,0 +1,76 @@
+package hotday.signals.channel;
+
+import hotday.core.unit.Quantity;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The quantities that the model can take from a recording, with the range outside which a sample cannot be right (wide:
+ * physics and sensors, not taste; common practice, no source).
+ */
+public enum ModelChannel {
+    VEHICLE_SPEED(Quantity.SPEED, -5.0, 120.0),
+    ENGINE_SPEED(Quantity.ANGULAR_SPEED, -5.0, 1500.0),
+    FUEL_FLOW(Quantity.MASS_FLOW, -0.001, 0.2),
+    AIR_FLOW(Quantity.MASS_FLOW, -0.01, 2.0),
+    MANIFOLD_PRESSURE(Quantity.PRESSURE_ABSOLUTE, 5e3, 6e5),
+    ENGINE_LOAD(Quantity.RATIO, 0.0, 2.6),
+    THROTTLE(Quantity.RATIO, -0.05, 1.05),
+    PEDAL(Quantity.RATIO, -0.05, 1.05),
+    AMBIENT_TEMPERATURE(Quantity.TEMPERATURE, 213.15, 343.15),
+    COOLANT_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15),
+    OIL_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15),
+    GEARBOX_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15),
+    INTAKE_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 363.15),
+    RADIATOR_OUTLET_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15),
+    TRACTIVE_FORCE(Quantity.FORCE, -1e5, 1e5),
+    GRADE(Quantity.RATIO, -0.6, 0.6),
+    ALTITUDE(Quantity.LENGTH, -430.0, 6000.0),
+    BAROMETER(Quantity.PRESSURE_ABSOLUTE, 45e3, 110e3),
+    RELATIVE_HUMIDITY(Quantity.RATIO, 0.0, 1.05),
+    FAN_DEMAND(Quantity.RATIO, -0.05, 1.05),
+    FAN_SPEED(Quantity.RATIO, -0.05, 1.3),
+    HEATER(Quantity.RATIO, -0.05, 1.05),
+    COMPRESSOR(Quantity.RATIO, -0.05, 1.05),
+    HEAD_PRESSURE(Quantity.PRESSURE_ABSOLUTE, 0.0, 5e6),
+    SUPPLY_VOLTAGE(Quantity.VOLTAGE, 0.0, 60.0);
+
+    private final Quantity quantity;
+    private final double lowest;
+    private final double highest;
+
+    ModelChannel(Quantity quantity, double lowest, double highest) {
+        this.quantity = quantity;
+        this.lowest = lowest;
+        this.highest = highest;
+    }
+
+    public Quantity quantity() {
+        return quantity;
+    }
+
+    /** Lowest sample that can be right, SI. */
+    public double lowest() {
+        return lowest;
+    }
+
+    /** Highest sample that can be right, SI. */
+    public double highest() {
+        return highest;
+    }
+
+    /** As written in a channel map. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<ModelChannel> of(String key) {
+        return Arrays.stream(values()).filter(c -> c.key().equals(key)).findFirst();
+    }
+
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(ModelChannel::key).toList();
+    }
+}

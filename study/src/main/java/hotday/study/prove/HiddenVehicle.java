@@ -1,0 +1,34 @@
+package hotday.study.prove;
+
+import hotday.vehicle.plant.Coefficient;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.List;
+import org.hipparchus.random.Well19937c;
+
+/**
+ * A virtual car whose true values differ from its sheet as the engineer's doubt allows; used to try proofs where the
+ * truth is known. It keeps the thermostat's loop, which the fit does not have.
+ */
+public final class HiddenVehicle {
+    /** Draws beyond this many prior standard deviations are pulled back, so that the car remains one that runs. */
+    private static final double LARGEST = 1.5;
+
+    private HiddenVehicle() {}
+
+    /** @param seed decides everything */
+    public static Plant draw(VehicleSpec spec, long seed) {
+        Plant sheet = Plant.compile(spec);
+        Unknowns unknowns = new Unknowns(sheet, List.of());
+        Well19937c random = new Well19937c(seed);
+        double[] z = new double[unknowns.size()];
+        for (int i = 0; i < z.length; i++) {
+            z[i] = Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
+        }
+        double[] k = unknowns.plant(z).coefficients();
+        double loop = sheet.coefficient(Coefficient.THERMOSTAT_HYSTERESIS);
+        k[Coefficient.THERMOSTAT_HYSTERESIS.index()] = loop;
+        k[Coefficient.THERMOSTAT_OPENS.index()] += 0.5 * loop;
+        return sheet.with(k);
+    }
+}

@@ -1,0 +1,65 @@
+package hotday.study.prove;
+
+import hotday.vehicle.cases.AmbientCeiling;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.hipparchus.random.Well19937c;
+
+/** Carries a vehicle, with the doubt about it, to the ambient ceilings of the cases. */
+public final class HotDay {
+    private static final int DRAWS = 200;
+
+    private final FittedVehicle vehicle;
+    private final VehicleSpec spec;
+    private final AmbientCeiling ceiling;
+    private final long seed;
+
+    HotDay(FittedVehicle vehicle, VehicleSpec spec, long seed) {
+        this.vehicle = vehicle;
+        this.spec = spec;
+        this.ceiling = new AmbientCeiling(spec);
+        this.seed = seed;
+    }
+
+    /** Ceilings of a sheet before any run, with the doubt that a sheet of catalogue dimensions leaves. */
+    public static List<CeilingReport> ofSheet(VehicleSpec spec, List<Case> cases, long seed) {
+        Unknowns unknowns = new Unknowns(Plant.compile(spec), List.of());
+        return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases);
+    }
+
+    List<CeilingReport> ceilings(List<Case> cases) {
+        List<CeilingReport> all = new ArrayList<>();
+        for (Case kase : cases) {
+            all.add(report(kase));
+        }
+        return all;
+    }
+
+    private CeilingReport report(Case kase) {
+        Ceiling best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), kase, 0.0);
+        double[] draws = draws(kase);
+        long hold = Arrays.stream(draws).filter(t -> t >= spec.designAmbient()).count();
+        return new CeilingReport(
+                best, Quantile.of(draws, 0.05), Quantile.of(draws, 0.95), (double) hold / DRAWS, spec.designAmbient());
+    }
+
+    /** Sorted ceilings over draws of the unknowns and of what the model misses, K. */
+    private double[] draws(Case kase) {
+        double[] out = new double[DRAWS];
+        IntStream.range(0, DRAWS).parallel().forEach(i -> {
+            Well19937c random = new Well19937c(
+                    new int[] {(int) seed, (int) (seed >>> 32), kase.id().hashCode(), i});
+            double[] z = vehicle.draw(random);
+            double miss = vehicle.discrepancy() * random.nextGaussian();
+            out[i] = ceiling.find(vehicle.unknowns().plant(z), kase, miss).ambient();
+        });
+        Arrays.sort(out);
+        return out;
+    }
+}

@@ -1,0 +1,310 @@
+package hotday.study.prove;
+
+import hotday.core.finding.Finding;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.hipparchus.random.Well19937c;
+
+/**
+ * Predicts one run: best trace of every branch, and sample paths over posterior, branches and discrepancy for the bands
+ * of samples, peak and times alike. Measured coolant enters only its first reading, and afterwards the scores.
+ */
+final class Prediction {
+    /** Sample paths a run. */
+    private static final int PATHS = 240;
+    /** Time over which what the model misses stays alike, s. */
+    private static final double DISCREPANCY_TIME = 100.0;
+
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final double[] LEVELS = {40.0, 60.0, 80.0, 88.0}; // degC
+
+    private final FittedVehicle vehicle;
+    private final VehicleSpec spec;
+    private final RunData run;
+    private final boolean heaterFitted;
+    private final List<Branches.Combination> combinations;
+    private final double[][] best;
+
+    private Prediction(FittedVehicle vehicle, VehicleSpec spec, RunData run) {
+        this.vehicle = vehicle;
+        this.spec = spec;
+        this.run = run;
+        this.heaterFitted = vehicle.unknowns().fitsHeaterOf(run.name());
+        this.combinations = Branches.of(run, spec, heaterFitted);
+        this.best = new double[combinations.size()][];
+        Plant plant = vehicle.unknowns().plant(vehicle.z());
+        for (int c = 0; c < best.length; c++) {
+            best[c] = trace(plant, vehicle.z(), combinations.get(c).branch());
+        }
+    }
+
+    static RunReport report(
+            FittedVehicle vehicle, VehicleSpec spec, RunData run, RunReport.Role role, NullModel warm, long seed) {
+        return new Prediction(vehicle, spec, run).report(role, warm, seed);
+    }
+
+    private double[] trace(Plant plant, double[] z, Branch branch) {
+        double[] coolant = new double[run.size()];
+        Simulation.run(vehicle.unknowns(), plant, z, run, branch, coolant, new double[run.size()]);
+        return coolant;
+    }
+
+    private RunReport report(RunReport.Role role, NullModel warm, long seed) {
+        double[] mean = mean(combinations, best);
+        double[][] paths = paths(seed);
+        double[][] band = band(paths);
+        boolean single = branchSpread() <= 1.645 * vehicle.discrepancy();
+        Score score = Score.of(run, mean);
+        return new RunReport(
+                run.name(),
+                role,
+                run.time(),
+                run.coolant(),
+                mean,
+                band[0],
+                band[1],
+                single,
+                score,
+                warm.score(run).rmse(),
+                coverage(band),
+                halfWidth(band),
+                peak(paths),
+                reach(paths),
+                brackets(),
+                findings(single));
+    }
+
+    private static double[] mean(List<Branches.Combination> of, double[][] traces) {
+        double[] mean = new double[traces[0].length];
+        double weight = 0.0;
+        for (Branches.Combination c : of) {
+            weight += c.weight();
+        }
+        for (int c = 0; c < of.size(); c++) {
+            for (int i = 0; i < mean.length; i++) {
+                mean[i] += of.get(c).weight() / weight * traces[c][i];
+            }
+        }
+        return mean;
+    }
+
+    /** Root mean square over the scored time of the distance between the highest and the lowest branch, K. */
+    private double branchSpread() {
+        double squares = 0.0;
+        int n = 0;
+        for (int i = 0; i < run.size(); i++) {
+            if (run.time()[i] >= run.scoredFrom()) {
+                double low = Double.POSITIVE_INFINITY;
+                double high = Double.NEGATIVE_INFINITY;
+                for (double[] trace : best) {
+                    low = Math.min(low, trace[i]);
+                    high = Math.max(high, trace[i]);
+                }
+                squares += (high - low) * (high - low);
+                n++;
+            }
+        }
+        return n == 0 ? 0.0 : Math.sqrt(squares / n);
+    }
+
+    /** Paths in an order that does not depend on threads: path m has its own generator. */
+    private double[][] paths(long seed) {
+        double[][] paths = new double[PATHS][];
+        IntStream.range(0, PATHS).parallel().forEach(m -> paths[m] = path(m, seed));
+        return paths;
+    }
+
+    private double[] path(int m, long seed) {
+        Well19937c random = new Well19937c(
+                new int[] {(int) seed, (int) (seed >>> 32), run.name().hashCode(), m});
+        double[] z = vehicle.draw(random);
+        double[] path = trace(vehicle.unknowns().plant(z), z, combinationOf(m).branch());
+        double keep = Math.exp(-run.step() / DISCREPANCY_TIME);
+        double fresh = vehicle.discrepancy() * Math.sqrt(1.0 - keep * keep);
+        double miss = vehicle.discrepancy() * random.nextGaussian();
+        for (int i = 0; i < path.length; i++) {
+            path[i] += miss + run.coolantResolution() * (random.nextDouble() - 0.5);
+            miss = keep * miss + fresh * random.nextGaussian();
+        }
+        return path;
+    }
+
+    private Branches.Combination combinationOf(int m) {
+        double at = (m + 0.5) / PATHS;
+        double sum = 0.0;
+        for (Branches.Combination c : combinations) {
+            sum += c.weight();
+            if (at <= sum) {
+                return c;
+            }
+        }
+        return combinations.get(combinations.size() - 1);
+    }
+
+    private double[][] band(double[][] paths) {
+        double[][] band = new double[2][run.size()];
+        double[] column = new double[PATHS];
+        for (int i = 0; i < run.size(); i++) {
+            for (int m = 0; m < PATHS; m++) {
+                column[m] = paths[m][i];
+            }
+            Arrays.sort(column);
+            band[0][i] = Quantile.of(column, LOW);
+            band[1][i] = Quantile.of(column, HIGH);
+        }
+        return band;
+    }
+
+    private double coverage(double[][] band) {
+        int inside = 0;
+        int n = 0;
+        for (int i = 0; i < run.size(); i++) {
+            double measured = run.coolant()[i];
+            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(measured)) {
+                n++;
+                inside += measured >= band[0][i] && measured <= band[1][i] ? 1 : 0;
+            }
+        }
+        return n == 0 ? Double.NaN : (double) inside / n;
+    }
+
+    private double halfWidth(double[][] band) {
+        double sum = 0.0;
+        int n = 0;
+        for (int i = 0; i < run.size(); i++) {
+            if (run.time()[i] >= run.scoredFrom()) {
+                sum += 0.5 * (band[1][i] - band[0][i]);
+                n++;
+            }
+        }
+        return n == 0 ? Double.NaN : sum / n;
+    }
+
+    private RunReport.Peak peak(double[][] paths) {
+        double[] peaks = new double[PATHS];
+        for (int m = 0; m < PATHS; m++) {
+            peaks[m] = highest(paths[m]);
+        }
+        Arrays.sort(peaks);
+        return new RunReport.Peak(
+                highest(run.coolant()), Quantile.of(peaks, 0.5), Quantile.of(peaks, LOW), Quantile.of(peaks, HIGH));
+    }
+
+    private double highest(double[] trace) {
+        double highest = Double.NaN;
+        for (int i = 0; i < trace.length; i++) {
+            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(trace[i])) {
+                highest = Double.isNaN(highest) ? trace[i] : Math.max(highest, trace[i]);
+            }
+        }
+        return highest;
+    }
+
+    private List<RunReport.Reach> reach(double[][] paths) {
+        List<RunReport.Reach> all = new ArrayList<>();
+        for (double level : LEVELS) {
+            double kelvin = level + 273.15;
+            double[] times = new double[PATHS];
+            for (int m = 0; m < PATHS; m++) {
+                double t = firstAt(paths[m], kelvin);
+                times[m] = Double.isNaN(t) ? Double.POSITIVE_INFINITY : t;
+            }
+            Arrays.sort(times);
+            boolean starts = run.startCoolant() < kelvin;
+            all.add(new RunReport.Reach(
+                    kelvin,
+                    starts ? firstAt(run.coolant(), kelvin) : Double.NaN,
+                    starts ? finite(Quantile.of(times, 0.5)) : Double.NaN,
+                    starts ? times[(int) (LOW * PATHS)] : Double.NaN,
+                    starts ? times[(int) (HIGH * PATHS)] : Double.NaN));
+        }
+        return all;
+    }
+
+    private static double finite(double value) {
+        return Double.isInfinite(value) ? Double.NaN : value;
+    }
+
+    private double firstAt(double[] trace, double level) {
+        for (int i = 0; i < trace.length; i++) {
+            if (run.time()[i] >= 0.0 && trace[i] >= level) {
+                return run.time()[i];
+            }
+        }
+        return Double.NaN;
+    }
+
+    private List<Bracket> brackets() {
+        List<Bracket> all = new ArrayList<>();
+        for (HiddenState state : Branches.unknown(run, spec, heaterFitted)) {
+            Map<String, List<Integer>> groups = new TreeMap<>();
+            for (int c = 0; c < best.length; c++) {
+                groups.computeIfAbsent(combinations.get(c).labels().get(state), k -> new ArrayList<>())
+                        .add(c);
+            }
+            Map<String, Double> logs = new TreeMap<>();
+            Map<String, double[]> traces = new TreeMap<>();
+            groups.forEach((label, members) -> {
+                double[] trace = mean(
+                        members.stream().map(combinations::get).toList(),
+                        members.stream().map(c -> best[c]).toArray(double[][]::new));
+                traces.put(label, trace);
+                logs.put(label, logLikelihood(trace));
+            });
+            double top = logs.values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .max()
+                    .orElse(0.0);
+            double sum =
+                    logs.values().stream().mapToDouble(l -> Math.exp(l - top)).sum();
+            traces.forEach((label, trace) -> all.add(new Bracket(
+                    state, label, Score.of(run, trace), highest(trace), Math.exp(logs.get(label) - top) / sum)));
+        }
+        return all;
+    }
+
+    /** Gaussian in the discrepancy, every correlation time counted once. */
+    private double logLikelihood(double[] trace) {
+        Score score = Score.of(run, trace);
+        if (score.samples() == 0) {
+            return Double.NaN;
+        }
+        double share = run.step() / (2.0 * vehicle.correlationTime());
+        double variance = vehicle.discrepancy() * vehicle.discrepancy();
+        return -0.5 * score.sumOfSquares() * share / variance;
+    }
+
+    private List<Finding> findings(boolean single) {
+        List<Finding> all = new ArrayList<>(run.findings());
+        Map<HiddenState, Boolean> seen = new EnumMap<>(HiddenState.class);
+        for (HiddenState state : Branches.unknown(run, spec, heaterFitted)) {
+            seen.put(state, true);
+            all.add(Finding.warning(
+                            state.id().replace('_', '-') + "-unknown",
+                            "run " + run.name() + ": the " + state.title()
+                                    + " is not recorded and nobody stated it; both ways are shown as a bracket. Record it, or state it for this run in the channel map.")
+                    .with("run", run.name())
+                    .with("mean_ambient_degC", run.meanAmbient() - 273.15));
+        }
+        if (!single) {
+            all.add(Finding.warning(
+                            "bracket-only",
+                            "run " + run.name()
+                                    + ": the branches lie further apart than the model's own band, so there is no single number: "
+                                    + seen.keySet().stream()
+                                            .map(HiddenState::title)
+                                            .toList() + " unknown.")
+                    .with("run", run.name())
+                    .with("branch_spread_K", branchSpread()));
+        }
+        return all;
+    }
+}

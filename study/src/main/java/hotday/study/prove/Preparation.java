@@ -1,0 +1,265 @@
+package hotday.study.prove;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import hotday.physics.fluid.Air;
+import hotday.signals.channel.Channel;
+import hotday.signals.channel.Fact;
+import hotday.signals.channel.ModelChannel;
+import hotday.signals.channel.Recording;
+import hotday.signals.channel.Sampling;
+import hotday.vehicle.cases.Drive;
+import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.plant.Run;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
+final class Preparation {
+    /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
+    private static final double STEP = 0.5;
+    /** Below this the engine does not run by itself, rad/s (200 rpm). */
+    private static final double ENGINE_STANDS = 21.0;
+    /** Shortest run worth looking at, s. */
+    private static final double SHORTEST = 60.0;
+
+    private static final double ACCELERATION_WINDOW = 2.0; // s
+
+    private final Recording recording;
+    private final VehicleSpec spec;
+    private final double[] grid;
+    private final double[] inputs;
+    private final Map<String, String> sources = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Preparation(Recording recording, VehicleSpec spec) {
+        this.recording = recording;
+        this.spec = spec;
+        this.grid = grid(recording);
+        this.inputs = new double[grid.length * Input.COUNT];
+        this.findings.addAll(recording.findings());
+    }
+
+    static RunData of(Recording recording, VehicleSpec spec) {
+        return new Preparation(recording, spec).prepare();
+    }
+
+    private static double[] grid(Recording recording) {
+        double[] time = recording.time();
+        double length = time.length == 0 ? 0.0 : time[time.length - 1] - time[0];
+        if (length < SHORTEST) {
+            throw InputException.at(
+                    Place.of(recording.name()),
+                    "run-too-short",
+                    "run lasts " + Math.round(length) + " s; at least " + Math.round(SHORTEST)
+                            + " s are needed. Record a longer run.");
+        }
+        double[] grid = new double[(int) Math.floor(length / STEP)];
+        for (int i = 0; i < grid.length; i++) {
+            grid[i] = time[0] + (i + 1) * STEP;
+        }
+        return grid;
+    }
+
+    private RunData prepare() {
+        double[] ambient = required(
+                ModelChannel.AMBIENT_TEMPERATURE,
+                "outside temperature is needed: map a column to ambient_temperature or give a constant");
+        double[] coolant = required(
+                ModelChannel.COOLANT_TEMPERATURE, "coolant temperature is needed: map a column to coolant_temperature");
+        fill(Input.AMBIENT, ambient);
+        pressure();
+        double[] speed = optional(ModelChannel.VEHICLE_SPEED).orElseGet(() -> new double[grid.length]);
+        for (int i = 0; i < speed.length; i++) {
+            speed[i] = Math.max(0.0, speed[i]);
+        }
+        fill(Input.SPEED, speed);
+        boolean fan = fan();
+        boolean heater = share(ModelChannel.HEATER, Input.HEATER);
+        boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR);
+        engine(speed);
+        Optional<double[]> oil = optional(ModelChannel.OIL_TEMPERATURE);
+        double[] measuredOil = oil.orElseGet(() -> filled(Double.NaN));
+        double resolution = recording
+                .channel(ModelChannel.COOLANT_TEMPERATURE)
+                .map(Channel::resolution)
+                .orElse(0.0);
+        return new RunData(
+                recording.name(),
+                grid,
+                STEP,
+                inputs,
+                coolant,
+                measuredOil,
+                resolution,
+                first(coolant),
+                first(measuredOil),
+                fact("fan"),
+                heater ? Fact.OFF : fact("heater"),
+                compressor ? Fact.OFF : fact("air_conditioning"),
+                fan,
+                schedule(fan),
+                sources,
+                findings);
+    }
+
+    private Optional<Schedule> schedule(boolean fanRecorded) {
+        boolean inTheCar = spec.fan().control() == VehicleSpec.FanControl.SCHEDULE;
+        return !fanRecorded && inTheCar && fact("fan") == Fact.UNKNOWN
+                ? Optional.of(Schedule.of(spec.schedule()))
+                : Optional.empty();
+    }
+
+    private Fact fact(String state) {
+        return recording.facts().getOrDefault(state, Fact.UNKNOWN);
+    }
+
+    private static double first(double[] values) {
+        for (double v : values) {
+            if (!Double.isNaN(v)) {
+                return v;
+            }
+        }
+        return Double.NaN;
+    }
+
+    private double[] filled(double value) {
+        double[] out = new double[grid.length];
+        java.util.Arrays.fill(out, value);
+        return out;
+    }
+
+    private double[] required(ModelChannel channel, String advice) {
+        return optional(channel)
+                .orElseThrow(() -> InputException.at(
+                        Place.of(recording.name()),
+                        "channel-missing",
+                        "no " + channel.key() + " in this run: " + advice));
+    }
+
+    private Optional<double[]> optional(ModelChannel channel) {
+        Optional<double[]> values = recording.has(channel)
+                ? Optional.of(recording.sampled(channel, grid, Sampling.MEAN))
+                : Optional.empty();
+        values.ifPresent(v -> recording
+                .channel(channel)
+                .ifPresent(c -> sources.put(channel.key(), c.column() + " [" + c.unit() + "]")));
+        return values.filter(v -> !Double.isNaN(first(v)));
+    }
+
+    private void fill(Input slot, double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            inputs[i * Input.COUNT + slot.index()] = values[i];
+        }
+    }
+
+    private void pressure() {
+        Optional<double[]> barometer = optional(ModelChannel.BAROMETER);
+        Optional<double[]> altitude = optional(ModelChannel.ALTITUDE);
+        if (barometer.isPresent()) {
+            fill(Input.PRESSURE, barometer.get());
+        } else if (altitude.isPresent()) {
+            double[] h = altitude.get();
+            for (int i = 0; i < h.length; i++) {
+                inputs[i * Input.COUNT + Input.PRESSURE.index()] = Air.isaPressure(h[i]);
+            }
+        } else {
+            fill(Input.PRESSURE, filled(Air.isaPressure(0.0)));
+            sources.put("barometer", "standard pressure at sea level");
+        }
+    }
+
+    private boolean fan() {
+        boolean recorded =
+                share(ModelChannel.FAN_SPEED, Input.FAN_DEMAND) || share(ModelChannel.FAN_DEMAND, Input.FAN_DEMAND);
+        if (!recorded && fact("fan") == Fact.ON) {
+            fill(Input.FAN_DEMAND, filled(1.0));
+        }
+        return recorded;
+    }
+
+    private boolean share(ModelChannel channel, Input slot) {
+        Optional<double[]> values = optional(channel);
+        values.ifPresent(v -> {
+            for (int i = 0; i < v.length; i++) {
+                inputs[i * Input.COUNT + slot.index()] = Math.min(1.0, Math.max(0.0, v[i]));
+            }
+        });
+        return values.isPresent();
+    }
+
+    private void engine(double[] speed) {
+        Optional<double[]> engineSpeed = optional(ModelChannel.ENGINE_SPEED);
+        load(speed, engineSpeed, fuelFlow(), optional(ModelChannel.TRACTIVE_FORCE));
+    }
+
+    /** Fuel flow from its channel, or from air flow on a petrol engine, whose mixture is controlled. */
+    private Optional<double[]> fuelFlow() {
+        Optional<double[]> fuel = optional(ModelChannel.FUEL_FLOW).filter(f -> largest(f) > 0.0);
+        if (fuel.isPresent()) {
+            return fuel;
+        }
+        Optional<double[]> air = optional(ModelChannel.AIR_FLOW).filter(f -> largest(f) > 0.0);
+        if (air.isPresent() && spec.engine().fuel() == VehicleSpec.Fuel.PETROL) {
+            sources.put("fuel_flow", "air flow over the stoichiometric ratio");
+            double ratio = spec.engine().stoichiometricRatio();
+            return air.map(a -> java.util.Arrays.stream(a).map(v -> v / ratio).toArray());
+        }
+        return Optional.empty();
+    }
+
+    private static double largest(double[] values) {
+        double largest = 0.0;
+        for (double v : values) {
+            largest = Math.max(largest, Double.isNaN(v) ? 0.0 : v);
+        }
+        return largest;
+    }
+
+    private void load(
+            double[] speed, Optional<double[]> engineSpeed, Optional<double[]> fuel, Optional<double[]> force) {
+        if (fuel.isEmpty()) {
+            String from = force.isPresent() ? "recorded force at the wheels" : "road load from speed and its change";
+            sources.put("fuel_flow", from);
+            String unseen = force.isPresent() ? "" : ", so grades and load are not seen";
+            findings.add(Finding.warning(
+                    "fuel-worked-out",
+                    "run " + recording.name() + ": no usable fuel or air flow; fuel is worked out from " + from + unseen
+                            + "."));
+        }
+        if (engineSpeed.isEmpty()) {
+            sources.put("engine_speed", "gears of the sheet");
+        }
+        Drive drive = new Drive(spec);
+        Run run = new Run(Plant.compile(spec));
+        double heating = spec.engine().heatingValue();
+        for (int i = 0; i < grid.length; i++) {
+            int at = i * Input.COUNT;
+            run.setInputs(inputs, at);
+            if (force.isPresent() && !Double.isNaN(force.get()[i])) {
+                drive.applyForce(run, speed[i], force.get()[i]);
+            } else {
+                drive.apply(run, speed[i], acceleration(speed, i), 0.0);
+            }
+            double n = engineSpeed.isPresent() ? engineSpeed.get()[i] : run.get(Input.ENGINE_SPEED);
+            double own = fuel.isPresent() ? heating * fuel.get()[i] : run.get(Input.FUEL_POWER);
+            boolean turns = n >= ENGINE_STANDS;
+            inputs[at + Input.ENGINE_SPEED.index()] = turns ? n : 0.0;
+            inputs[at + Input.FUEL_POWER.index()] = turns ? Math.max(0.0, own) : 0.0;
+        }
+    }
+
+    private static double acceleration(double[] speed, int i) {
+        int half = (int) Math.round(0.5 * ACCELERATION_WINDOW / STEP);
+        int before = Math.max(0, i - half);
+        int after = Math.min(speed.length - 1, i + half);
+        return after > before ? (speed[after] - speed[before]) / ((after - before) * STEP) : 0.0;
+    }
+}

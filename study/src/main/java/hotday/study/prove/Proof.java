@@ -1,0 +1,39 @@
+package hotday.study.prove;
+
+import hotday.core.finding.Finding;
+import java.util.List;
+
+/**
+ * What recorded runs showed of a build and what that means for the hot day.
+ *
+ * @param build name
+ * @param runs fitted ones first
+ * @param pooledFit over the fit runs; @param pooledPrediction over predicted runs that carry a single number
+ * @param pooledNull of the same predicted runs, K
+ * @param pooledCoverage over the samples of the same predicted runs, 0..1
+ * @param warmLevel of the null model, K
+ * @param correlationTime of the residuals, s
+ * @param discrepancy standard deviation of what an unseen run will show beyond the parameters, K
+ * @param parameters one entry an unknown
+ * @param ceilings one entry a case
+ * @param ceilingsBefore the same before any run
+ * @param findings about the whole
+ * @param seed of everything random
+ * @param converged whether the descent ended by itself
+ */
+public record Proof(
+        String build,
+        List<RunReport> runs,
+        Score pooledFit,
+        Score pooledPrediction,
+        double pooledNull,
+        double pooledCoverage,
+        double warmLevel,
+        double correlationTime,
+        double discrepancy,
+        List<ParameterReport> parameters,
+        List<CeilingReport> ceilings,
+        List<CeilingReport> ceilingsBefore,
+        List<Finding> findings,
+        long seed,
+        boolean converged) {}

@@ -1,0 +1,248 @@
+package hotday.study.prove;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import hotday.core.solve.FitOptions;
+import hotday.signals.channel.Recording;
+import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.plant.Plant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** From recordings to a proof: prepare, fit, predict, carry to the hot day. The entry of this package. */
+public final class Prove {
+    private static final int PRIOR_DRAWS = 200;
+    private static final int STARTS = 2;
+    private static final int ITERATIONS = 40;
+    /** Relative change of the cost below which the descent ends. */
+    private static final double TOLERANCE = 1e-4;
+    /** A prediction counts as extrapolated when its load exceeds the fitted by this factor. */
+    private static final double LOAD_BEYOND = 1.15;
+
+    private static final double AMBIENT_BEYOND = 8.0; // K
+    private static final double LOAD_WINDOW = 60.0; // s
+
+    private static final List<String> CEILINGS_NEED =
+            List.of("fan_flow", "radiator_conductance", "condenser_heat", "recirculation", "heat_level", "drive_fuel");
+
+    private final ProveRequest request;
+
+    private Prove(ProveRequest request) {
+        this.request = request;
+    }
+
+    /** Does the whole; throws {@link InputException} when the recordings cannot carry it. */
+    public static Proof prove(ProveRequest request) {
+        return new Prove(request).prove();
+    }
+
+    private Proof prove() {
+        List<RunData> fitRuns = prepare(request.fit());
+        List<RunData> predictRuns = prepare(request.predict());
+        refuseEmpty(fitRuns);
+        request.progress().at("fitting", 0.05);
+        List<String> heaterRuns = fitRuns.stream()
+                .filter(Branches::heaterUnknown)
+                .map(RunData::name)
+                .toList();
+        Unknowns unknowns = new Unknowns(Plant.compile(request.spec()), heaterRuns);
+        FitOptions options = FitOptions.standard()
+                .withThreads(request.threads())
+                .withMaxIterations(ITERATIONS)
+                .withTolerance(TOLERANCE)
+                .withCancelled(request.cancelled())
+                .withProgress((i, cost, n) -> request.progress().at("fitting", Math.min(0.6, 0.1 + 0.02 * i)));
+        FittedVehicle vehicle = FittedVehicle.fit(
+                unknowns, fitRuns, request.observeOil(), PRIOR_DRAWS, STARTS, request.seed(), options);
+        return report(vehicle, fitRuns, predictRuns);
+    }
+
+    private List<RunData> prepare(List<Recording> recordings) {
+        List<RunData> runs = new ArrayList<>();
+        List<Finding> faults = new ArrayList<>();
+        for (Recording recording : recordings) {
+            try {
+                runs.add(Preparation.of(recording, request.spec()));
+            } catch (InputException e) {
+                faults.addAll(e.findings());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new InputException(faults);
+        }
+        return runs;
+    }
+
+    private static void refuseEmpty(List<RunData> fitRuns) {
+        if (fitRuns.isEmpty()) {
+            throw InputException.at(Place.of("--fit"), "no-fit-run", "at least one run to fit is needed");
+        }
+        for (RunData run : fitRuns) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (double t : run.coolant()) {
+                low = Math.min(low, t);
+                high = Math.max(high, t);
+            }
+            if (!(high > low)) {
+                throw InputException.at(
+                        Place.of(run.name()),
+                        "coolant-constant",
+                        "coolant_temperature never changes (" + (low - 273.15)
+                                + " degC throughout): nothing can be fitted to it. Check the column and the sensor.");
+            }
+        }
+    }
+
+    private Proof report(FittedVehicle vehicle, List<RunData> fitRuns, List<RunData> predictRuns) {
+        NullModel warm = NullModel.of(fitRuns);
+        List<RunReport> runs = new ArrayList<>();
+        int total = fitRuns.size() + predictRuns.size();
+        for (RunData run : fitRuns) {
+            request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
+            runs.add(Prediction.report(vehicle, request.spec(), run, RunReport.Role.FIT, warm, request.seed()));
+        }
+        List<Finding> findings = new ArrayList<>();
+        for (RunData run : predictRuns) {
+            request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
+            runs.add(Prediction.report(vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, request.seed()));
+            findings.addAll(beyond(run, fitRuns));
+        }
+        request.progress().at("hot day", 0.9);
+        List<ParameterReport> parameters = parameters(vehicle);
+        findings.addAll(farFromSheet(parameters));
+        List<CeilingReport> ceilings =
+                new HotDay(vehicle, request.spec(), request.seed()).ceilings(StandardCases.all());
+        List<CeilingReport> before = HotDay.ofSheet(request.spec(), StandardCases.all(), request.seed());
+        findings.addAll(unseen(parameters));
+        List<RunReport> scored = runs.stream()
+                .filter(r -> r.role() == RunReport.Role.PREDICT && r.single())
+                .toList();
+        double nullSquares = 0.0;
+        double inside = 0.0;
+        int samples = 0;
+        for (RunReport r : scored) {
+            nullSquares += r.nullRmse() * r.nullRmse() * r.score().samples();
+            inside += r.coverage() * r.score().samples();
+            samples += r.score().samples();
+        }
+        return new Proof(
+                request.spec().name(),
+                runs,
+                Score.pooled(runs.stream()
+                        .filter(r -> r.role() == RunReport.Role.FIT)
+                        .map(RunReport::score)
+                        .toList()),
+                Score.pooled(scored.stream().map(RunReport::score).toList()),
+                Math.sqrt(nullSquares / samples),
+                inside / samples,
+                warm.level(),
+                vehicle.correlationTime(),
+                vehicle.discrepancy(),
+                parameters,
+                ceilings,
+                before,
+                findings,
+                request.seed(),
+                vehicle.converged());
+    }
+
+    private static List<Finding> beyond(RunData run, List<RunData> fitRuns) {
+        List<Finding> all = new ArrayList<>();
+        double load = run.highestFuelPower(LOAD_WINDOW);
+        double fitted = fitRuns.stream()
+                .mapToDouble(r -> r.highestFuelPower(LOAD_WINDOW))
+                .max()
+                .orElse(0.0);
+        if (load > LOAD_BEYOND * fitted) {
+            all.add(Finding.warning(
+                            "beyond-fitted-load",
+                            "run " + run.name() + " works the engine harder (" + kilowatts(load)
+                                    + " of fuel over a minute) than any fitted run (" + kilowatts(fitted)
+                                    + "): the prediction is an extrapolation.")
+                    .with("run", run.name())
+                    .with("fuel_power_W", load)
+                    .with("fitted_fuel_power_W", fitted));
+        }
+        double ambient = run.meanAmbient();
+        double low = fitRuns.stream().mapToDouble(RunData::meanAmbient).min().orElse(ambient);
+        double high = fitRuns.stream().mapToDouble(RunData::meanAmbient).max().orElse(ambient);
+        if (ambient < low - AMBIENT_BEYOND || ambient > high + AMBIENT_BEYOND) {
+            all.add(Finding.warning(
+                            "beyond-fitted-weather",
+                            "run " + run.name() + " was driven at " + degrees(ambient) + ", the fitted runs at "
+                                    + degrees(low) + " to " + degrees(high) + ".")
+                    .with("run", run.name())
+                    .with("mean_ambient_degC", ambient - 273.15));
+        }
+        if (!run.hotStart() && fitRuns.stream().allMatch(RunData::hotStart)) {
+            all.add(Finding.warning(
+                            "cold-start-not-fitted",
+                            "run " + run.name()
+                                    + " starts cold and no fitted run does: heat capacities come from the sheet, so warm-up times are rough.")
+                    .with("run", run.name()));
+        }
+        return all;
+    }
+
+    private static String kilowatts(double watts) {
+        return Math.round(watts / 1000.0) + " kW";
+    }
+
+    private static String degrees(double kelvin) {
+        return Math.round(kelvin - 273.15) + " degC";
+    }
+
+    private static List<ParameterReport> parameters(FittedVehicle vehicle) {
+        List<ParameterReport> all = new ArrayList<>();
+        Unknowns unknowns = vehicle.unknowns();
+        for (int i = 0; i < unknowns.size(); i++) {
+            Unknown u = unknowns.all().get(i);
+            double z = vehicle.z()[i];
+            double sd = vehicle.posteriorSd()[i];
+            all.add(new ParameterReport(
+                    u.id(),
+                    u.label(),
+                    unknowns.unit(i),
+                    unknowns.value(i, 0.0),
+                    unknowns.value(i, -1.645),
+                    unknowns.value(i, 1.645),
+                    unknowns.value(i, z),
+                    unknowns.value(i, z - 1.645 * sd),
+                    unknowns.value(i, z + 1.645 * sd),
+                    z,
+                    sd));
+        }
+        return all;
+    }
+
+    private static List<Finding> farFromSheet(List<ParameterReport> parameters) {
+        return parameters.stream()
+                .filter(p -> Math.abs(p.shift()) > 2.5)
+                .map(p -> Finding.warning(
+                                "far-from-sheet",
+                                p.label() + " came out at " + number(p.fitted()) + " " + p.unit()
+                                        + ", the sheet stood for " + number(p.sheet())
+                                        + ": check the sheet, or the runs show something the model lacks.")
+                        .with("parameter", p.id())
+                        .with("shift_sd", p.shift()))
+                .toList();
+    }
+
+    private static String number(double value) {
+        return String.format(java.util.Locale.ROOT, "%.3g", value);
+    }
+
+    /** What the ceilings need and the runs did not show. */
+    private static List<Finding> unseen(List<ParameterReport> parameters) {
+        return parameters.stream()
+                .filter(p -> !p.informed() && CEILINGS_NEED.contains(p.id()))
+                .map(p -> Finding.note(
+                                "ceiling-leans-on-sheet",
+                                "the runs did not show the " + p.label()
+                                        + "; the ceilings take it from the sheet with its doubt.")
+                        .with("parameter", p.id()))
+                .toList();
+    }
+}

@@ -1,0 +1,41 @@
+package hotday.study.prove;
+
+import hotday.signals.channel.Recording;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Everything a proof needs.
+ *
+ * @param spec the build
+ * @param fit recordings the fit may see, at least one
+ * @param predict recordings predicted from inputs and first readings only
+ * @param observeOil fit the oil channel too
+ * @param seed of prior draws and sample paths
+ * @param threads used; the answer does not depend on it
+ * @param progress told how far the work is
+ * @param cancelled asked now and then
+ */
+public record ProveRequest(
+        VehicleSpec spec,
+        List<Recording> fit,
+        List<Recording> predict,
+        boolean observeOil,
+        long seed,
+        int threads,
+        ProveProgress progress,
+        BooleanSupplier cancelled) {
+
+    public ProveRequest {
+        fit = List.copyOf(fit);
+        predict = List.copyOf(predict);
+    }
+
+    /** Listens to the work. */
+    @FunctionalInterface
+    public interface ProveProgress {
+        /** @param stage what is being done; @param share of the whole, 0..1 */
+        void at(String stage, double share);
+    }
+}

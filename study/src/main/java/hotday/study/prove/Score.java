@@ -1,0 +1,52 @@
+package hotday.study.prove;
+
+/**
+ * How a trace agrees with a measured one, model minus measured, from the run's {@link RunData#scoredFrom()} on.
+ *
+ * @param rmse K
+ * @param bias mean, K
+ * @param maxError largest magnitude, K
+ * @param samples scored
+ * @param sumOfSquares K^2, for pooling
+ * @param sum K, for pooling
+ */
+public record Score(double rmse, double bias, double maxError, int samples, double sumOfSquares, double sum) {
+
+    static Score of(RunData run, double[] trace) {
+        double squares = 0.0;
+        double sum = 0.0;
+        double worst = 0.0;
+        int n = 0;
+        for (int i = 0; i < run.size(); i++) {
+            double error = trace[i] - run.coolant()[i];
+            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(error)) {
+                squares += error * error;
+                sum += error;
+                worst = Math.max(worst, Math.abs(error));
+                n++;
+            }
+        }
+        return n == 0
+                ? new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0)
+                : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
+    }
+
+    /** All samples of several scores as one. */
+    static Score pooled(Iterable<Score> scores) {
+        double squares = 0.0;
+        double sum = 0.0;
+        double worst = 0.0;
+        int n = 0;
+        for (Score s : scores) {
+            if (s.samples() > 0) {
+                squares += s.sumOfSquares();
+                sum += s.sum();
+                worst = Math.max(worst, s.maxError());
+                n += s.samples();
+            }
+        }
+        return n == 0
+                ? new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0)
+                : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
+    }
+}

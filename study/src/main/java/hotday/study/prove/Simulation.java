@@ -1,0 +1,70 @@
+package hotday.study.prove;
+
+import hotday.vehicle.controller.Controller;
+import hotday.vehicle.controller.Inputs;
+import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.plant.Run;
+import hotday.vehicle.plant.State;
+import java.util.Optional;
+
+/** Runs the plant over a recorded run from its inputs and its first readings only. */
+final class Simulation {
+    private Simulation() {}
+
+    /**
+     * @param z the unknowns; start states are taken from here
+     * @param coolant filled with the reading the car's sensor would show, K
+     * @param oil filled with oil temperature, K
+     */
+    static void run(
+            Unknowns unknowns, Plant plant, double[] z, RunData data, Branch branch, double[] coolant, double[] oil) {
+        Run run = new Run(plant);
+        start(run, unknowns, z, data);
+        double heater = unknowns.heaterSetting(z, data.name());
+        Branch effective = heater > 0.0
+                ? new Branch(branch.fan(), Math.max(heater, branch.heater()), branch.airConditioning())
+                : branch;
+        Optional<Controller> controller = data.schedule().map(Controller::new);
+        Inputs seen = new Inputs();
+        for (int i = 0; i < data.size(); i++) {
+            run.setInputs(data.inputs(), i * Input.COUNT);
+            if (controller.isPresent()) {
+                run.set(Input.FAN_DEMAND, scheduled(controller.get(), seen, run, effective, data.step()));
+            }
+            effective.apply(run);
+            run.step(data.step());
+            coolant[i] = run.coolantReading();
+            oil[i] = run.get(State.OIL);
+        }
+    }
+
+    /** Runs the controller at its own rate over one grid step, on the readings at the start of the step. */
+    private static double scheduled(Controller controller, Inputs seen, Run run, Branch branch, double step) {
+        boolean running = run.get(Input.ENGINE_SPEED) > 0.0;
+        seen.running(running);
+        seen.airConditioning(running && (branch.airConditioning() || run.get(Input.COMPRESSOR) > 0.5));
+        seen.coolantTemperature(run.coolantReading());
+        seen.roadSpeed(run.get(Input.SPEED));
+        for (int tick = 0; tick < Math.round(step * Controller.RATE); tick++) {
+            controller.step(seen);
+        }
+        return controller.outputShare();
+    }
+
+    private static void start(Run run, Unknowns unknowns, double[] z, RunData data) {
+        double coolant = data.startCoolant();
+        run.start(run.plant().soaked(coolant), data.time()[0] - data.step());
+        if (data.hasOil()) {
+            run.set(State.OIL, data.startOil());
+        }
+        if (data.hotStart()) {
+            double ambient = data.input(0, Input.AMBIENT);
+            double radiator = ambient + unknowns.startRadiator(z) * (coolant - ambient);
+            run.set(State.RADIATOR_INLET, radiator);
+            run.set(State.RADIATOR_MIDDLE, radiator);
+            run.set(State.RADIATOR_OUTLET, radiator);
+            run.set(State.METAL, coolant + unknowns.startMetal(z));
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package hotday.vehicle.sheet;
+
+import hotday.core.typed.TypedFile;
+import hotday.core.unit.UnitSystem;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A build as somebody typed it, read, checked and completed. Every default that was used is listed; every fault is
+ * reported at once with file, line and column. Keys: docs/build-sheet.md.
+ *
+ * @param vehicle complete, SI
+ * @param units what the reader of results wants to see
+ * @param assumptions values the sheet left open, in the order of the sheet
+ */
+public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption> assumptions) {
+    public BuildSheet {
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** Reads a sheet; throws {@link hotday.core.finding.InputException} with all its faults. */
+    public static BuildSheet read(Path path) {
+        TypedFile file = TypedFile.read(path);
+        SheetReader reader = new SheetReader(file.root());
+        BuildSheet sheet = reader.sheet();
+        file.faults().throwIfAny();
+        return sheet;
+    }
+}

@@ -1,0 +1,71 @@
+package hotday.vehicle;
+
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.List;
+import java.util.Optional;
+
+/** An invented vehicle for tests: 2.0 l turbo diesel saloon. No real one. */
+public final class InventedVehicle {
+    private InventedVehicle() {}
+
+    public static VehicleSpec diesel() {
+        return diesel(0.65, VehicleSpec.Sealing.FAIR, 103e3);
+    }
+
+    public static VehicleSpec diesel(double radiatorWidth, VehicleSpec.Sealing sealing, double capPressure) {
+        return diesel(radiatorWidth, sealing, capPressure, 97000, 15000, 5000, 0.42);
+    }
+
+    /** The same with one constant mean effective loss, Pa, and another slope of the Willans line. */
+    public static VehicleSpec dieselWithLosses(double loss, double slope) {
+        return diesel(0.65, VehicleSpec.Sealing.FAIR, 103e3, loss, 0.0, 0.0, slope);
+    }
+
+    private static VehicleSpec diesel(
+            double radiatorWidth,
+            VehicleSpec.Sealing sealing,
+            double capPressure,
+            double f0,
+            double f1,
+            double f2,
+            double slope) {
+        double share = radiatorWidth / 0.65;
+        return new VehicleSpec(
+                "invented diesel",
+                273.15 + 46.0,
+                0.0,
+                new VehicleSpec.RoadLoad(1750, 170, 2.0, 0.45, 0.32),
+                new VehicleSpec.Engine(
+                        VehicleSpec.Fuel.DIESEL,
+                        2e-3,
+                        4,
+                        0.083,
+                        110e3,
+                        420,
+                        84,
+                        42.8e6,
+                        840,
+                        14.5,
+                        true,
+                        100,
+                        4.5,
+                        f0,
+                        f1,
+                        f2,
+                        slope,
+                        0),
+                Optional.of(new VehicleSpec.ChargeAir(0.75, 2.2, 0.7)),
+                new VehicleSpec.Gearbox(List.of(4.5, 2.7, 1.8, 1.4, 1.0, 0.75), 2.8, 0.9, 250, 150, 1000, 0),
+                new VehicleSpec.CoolantLoop(0.5, 7.5e-3, capPressure, 2e-3, 420),
+                new VehicleSpec.Thermostat(360.15, 370.15, 4, 10, 0.005),
+                new VehicleSpec.Radiator(
+                        radiatorWidth, 0.42, 0.026, 2200 * share, 0.5, 6000 * share, 1.5, 15, 8, 16000 * share),
+                new VehicleSpec.Heater(80, 0.15, 2500),
+                new VehicleSpec.Fan(VehicleSpec.FanControl.SCHEDULE, 250, -40, -60, 30, 250, 0.7, 0.2, 0.1),
+                Optional.of(new VehicleSpec.AirConditioning(6000, 2000)),
+                new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing, 6),
+                new VehicleSpec.FanSchedule(
+                        List.of(370.0, 380.0), List.of(0.3, 1.0), 371, 367, List.of(8.0, 30.0), List.of(0.0, 0.8), 0.4),
+                new VehicleSpec.Limits(388.15, 3));
+    }
+}
