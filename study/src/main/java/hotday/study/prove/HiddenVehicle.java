@@ -14,6 +14,9 @@ public final class HiddenVehicle {
     /** Draws beyond this many prior standard deviations are pulled back, so that the car remains one that runs. */
     private static final double LARGEST = 1.5;
 
+    /** The doubt about a sheet is wide on purpose; cars that a shop builds with care lie closer to it. */
+    private static final double SHARE = 0.6;
+
     private HiddenVehicle() {}
 
     /** @param seed decides everything */
@@ -23,7 +26,7 @@ public final class HiddenVehicle {
         Well19937c random = new Well19937c(seed);
         double[] z = new double[unknowns.size()];
         for (int i = 0; i < z.length; i++) {
-            z[i] = Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
+            z[i] = SHARE * Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
         }
         double[] k = unknowns.plant(z).coefficients();
         double loop = sheet.coefficient(Coefficient.THERMOSTAT_HYSTERESIS);

@@ -1,0 +1,79 @@
+package hotday.app.cli;
+
+import hotday.core.unit.Display;
+import hotday.core.unit.Quantity;
+import hotday.vehicle.sheet.Assumption;
+import hotday.vehicle.sheet.BuildSheet;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** {@code hotday check}: reads a build sheet and says what is wrong, all of it at once. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "read a build sheet and say what is wrong, with file:line:column")
+final class CheckCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "BUILD", description = "build sheet (build.yaml)")
+    private Path build;
+
+    @Option(names = "--json", description = "for machines")
+    private boolean json;
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        BuildSheet sheet = BuildSheet.read(build);
+        if (json) {
+            console.json(json(sheet));
+        } else {
+            text(sheet);
+        }
+        return CommandLineDoor.HOLDS;
+    }
+
+    private void text(BuildSheet sheet) {
+        VehicleSpec v = sheet.vehicle();
+        Display show = new Display(sheet.units());
+        console.result(v.name() + ": the sheet is in order.");
+        console.result("  vehicle   " + show.format(Quantity.MASS, v.roadLoad().mass()) + " with load, "
+                + show.format(Quantity.VOLUME, v.engine().displacement()) + " "
+                + v.engine().fuel().name().toLowerCase(java.util.Locale.ROOT) + ", "
+                + show.format(Quantity.POWER, v.engine().ratedPower()));
+        console.result(
+                "  radiator  " + show.format(Quantity.LENGTH, v.radiator().width()) + " x "
+                        + show.format(Quantity.LENGTH, v.radiator().height()) + " x "
+                        + show.format(Quantity.LENGTH, v.radiator().depth()));
+        console.result(
+                "  must stand " + show.format(Quantity.TEMPERATURE, v.designAmbient()) + " outside, coolant below "
+                        + show.format(Quantity.TEMPERATURE, v.limits().coolant()));
+        if (!sheet.assumptions().isEmpty()) {
+            console.result("");
+            console.result("Left open and filled in (type the key to replace it):");
+            for (Assumption a : sheet.assumptions()) {
+                console.result(String.format("  %-30s %-22s %s", a.key(), a.value(), a.reason()));
+            }
+        }
+    }
+
+    private static ObjectNode json(BuildSheet sheet) {
+        ObjectNode root = Console.object();
+        root.put("build", sheet.vehicle().name());
+        root.put("in_order", true);
+        ArrayNode all = root.putArray("assumptions");
+        for (Assumption a : sheet.assumptions()) {
+            all.addObject().put("key", a.key()).put("value", a.value()).put("reason", a.reason());
+        }
+        return root;
+    }
+}

@@ -1,0 +1,88 @@
+package hotday.app.cli;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import hotday.core.unit.Display;
+import hotday.study.prove.CeilingReport;
+import hotday.study.prove.HotDay;
+import hotday.study.prove.ProofJson;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.sheet.BuildSheet;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** {@code hotday predict}: ambient ceilings of a build before anything has been driven. */
+@Command(
+        name = "predict",
+        mixinStandardHelpOptions = true,
+        description = "how hot a day the build stands, case by case, from its sheet alone")
+final class PredictCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "BUILD", description = "build sheet (build.yaml)")
+    private Path build;
+
+    @Option(names = "--case", paramLabel = "ID", description = "this case only (repeatable); default: all")
+    private List<String> cases = List.of();
+
+    @Option(
+            names = "--seed",
+            defaultValue = "1",
+            description = "of the draws behind the intervals (default ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(names = "--json", description = "for machines")
+    private boolean json;
+
+    PredictCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        BuildSheet sheet = BuildSheet.read(build);
+        List<CeilingReport> ceilings = HotDay.ofSheet(sheet.vehicle(), chosen(), seed);
+        if (json) {
+            ObjectNode root = Console.object();
+            root.put("build", sheet.vehicle().name());
+            ArrayNode all = root.putArray("cases");
+            ceilings.forEach(c -> all.add(ProofJson.ceiling(c)));
+            console.json(root);
+        } else {
+            Display show = new Display(sheet.units());
+            console.result(sheet.vehicle().name() + ", from the sheet alone:");
+            CeilingText.lines(ceilings, show).forEach(console::result);
+            console.result("");
+            console.result(
+                    "A wide interval is honest: nothing has been driven yet. A recorded mild-day run narrows it (hotday prove).");
+            console.result(CeilingText.CAUTION);
+        }
+        return ceilings.stream().allMatch(c -> c.best().ambient() >= c.designAmbient())
+                ? CommandLineDoor.HOLDS
+                : CommandLineDoor.DOES_NOT_HOLD;
+    }
+
+    private List<Case> chosen() {
+        if (cases.isEmpty()) {
+            return StandardCases.all();
+        }
+        List<String> known = StandardCases.all().stream().map(Case::id).toList();
+        for (String id : cases) {
+            if (!known.contains(id)) {
+                throw new InputException(Finding.fault(
+                        "unknown-case",
+                        Place.of("--case"),
+                        "'" + id + "' is not a case; there are " + String.join(", ", known)));
+            }
+        }
+        return StandardCases.all().stream().filter(c -> cases.contains(c.id())).toList();
+    }
+}

@@ -1,0 +1,112 @@
+package hotday.app.cli;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.unit.Display;
+import hotday.signals.channel.ChannelMap;
+import hotday.signals.channel.Recording;
+import hotday.study.prove.Proof;
+import hotday.study.prove.ProofJson;
+import hotday.study.prove.Prove;
+import hotday.study.prove.ProveRequest;
+import hotday.vehicle.sheet.BuildSheet;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code hotday prove}: recorded runs to fit, findings and hot-day ceilings. */
+@Command(
+        name = "prove",
+        mixinStandardHelpOptions = true,
+        description = "fit the build to recorded runs, predict further runs, and carry both to the hot day")
+final class ProveCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--build", required = true, paramLabel = "FILE", description = "build sheet (build.yaml)")
+    private Path build;
+
+    @Option(names = "--map", required = true, paramLabel = "FILE", description = "channel map (channels.yaml)")
+    private Path map;
+
+    @Option(
+            names = "--fit",
+            required = true,
+            paramLabel = "RUN",
+            description = "recording the fit may see (repeatable)")
+    private List<Path> fit;
+
+    @Option(
+            names = "--predict",
+            paramLabel = "RUN",
+            description = "recording to predict from its inputs only (repeatable)")
+    private List<Path> predict = List.of();
+
+    @Option(names = "--observe", paramLabel = "oil", description = "fit this temperature too, besides coolant")
+    private Optional<Observe> observe = Optional.empty();
+
+    @Option(names = "--signoff", paramLabel = "PDF", description = "write the sign-off document here")
+    private Optional<Path> signoff = Optional.empty();
+
+    @Option(names = "--seed", defaultValue = "1", description = "of everything random (default ${DEFAULT-VALUE})")
+    private long seed;
+
+    @Option(
+            names = "--threads",
+            defaultValue = "0",
+            description = "0: as many as the machine has; the answer does not depend on it")
+    private int threads;
+
+    @Option(names = "--json", description = "for machines; the contract is docs/formats.md")
+    private boolean json;
+
+    /** Temperatures that can be fitted besides coolant. */
+    enum Observe {
+        OIL
+    }
+
+    ProveCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        BuildSheet sheet = BuildSheet.read(build);
+        ChannelMap channels = ChannelMap.read(map);
+        List<Recording> seen = read(channels, fit);
+        List<Recording> unseen = read(channels, predict);
+        int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
+        Proof proof = Prove.prove(new ProveRequest(
+                sheet.vehicle(), seen, unseen, observe.isPresent(), seed, used, console::progress, () -> false));
+        console.clear();
+        signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
+        if (json) {
+            console.json(ProofJson.of(proof));
+        } else {
+            new ProofText(new Display(sheet.units())).lines(proof).forEach(console::result);
+            signoff.ifPresent(path -> console.result("Sign-off written to " + path));
+        }
+        return proof.ceilings().stream().allMatch(c -> c.low() >= c.designAmbient())
+                ? CommandLineDoor.HOLDS
+                : CommandLineDoor.DOES_NOT_HOLD;
+    }
+
+    private static List<Recording> read(ChannelMap channels, List<Path> paths) {
+        List<Recording> all = new ArrayList<>();
+        List<Finding> faults = new ArrayList<>();
+        for (Path path : paths) {
+            try {
+                all.add(channels.recording(path));
+            } catch (InputException e) {
+                faults.addAll(e.findings());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new InputException(faults);
+        }
+        return all;
+    }
+}

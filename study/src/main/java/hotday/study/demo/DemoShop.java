@@ -1,0 +1,67 @@
+package hotday.study.demo;
+
+import hotday.study.workspace.AtomicFile;
+import hotday.vehicle.sheet.BuildSheet;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * An invented shop with two invented builds, written as plain files. Everything random in it comes from one seed.
+ */
+public final class DemoShop {
+    /** Builds of the shop, by folder name. */
+    public static final List<String> BUILDS = List.of("heron", "oxbow");
+
+    private static final List<String> FILES =
+            List.of("shop.yaml", "channels.yaml", "builds/heron/build.yaml", "builds/oxbow/build.yaml");
+
+    private final Path folder;
+
+    private DemoShop(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Writes the shop into a folder; files of the same names are replaced, others stay. */
+    public static DemoShop create(Path folder) {
+        for (String file : FILES) {
+            byte[] content = resource(file);
+            AtomicFile.write(folder.resolve(file), out -> out.write(content));
+        }
+        return new DemoShop(folder);
+    }
+
+    private static byte[] resource(String name) {
+        try (InputStream in = DemoShop.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its own file " + name);
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    public Path channels() {
+        return folder.resolve("channels.yaml");
+    }
+
+    public Path build(String name) {
+        return folder.resolve("builds").resolve(name).resolve("build.yaml");
+    }
+
+    public Path signOff(String name) {
+        return folder.resolve("builds").resolve(name).resolve("signoff.pdf");
+    }
+
+    /** Lets the virtual car of a build drive a mild day and leaves its recordings in the shop. */
+    public VirtualCar drive(String name, long seed) {
+        return VirtualCar.of(name, BuildSheet.read(build(name)).vehicle(), folder, seed);
+    }
+}

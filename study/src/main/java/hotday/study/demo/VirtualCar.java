@@ -1,0 +1,66 @@
+package hotday.study.demo;
+
+import hotday.study.prove.HiddenVehicle;
+import hotday.study.workspace.AtomicFile;
+import hotday.vehicle.cases.AmbientCeiling;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A car whose true values nobody but this class knows. It is driven on a mild day; afterwards its true ceilings can be
+ * laid beside what a proof said.
+ */
+public final class VirtualCar {
+    /** The mild day, K, and the next morning. */
+    private static final double MILD = 273.15 + 21.0;
+
+    private static final double NEXT_MORNING = 273.15 + 16.0;
+
+    private final VehicleSpec spec;
+    private final Plant hidden;
+    private final Path first;
+    private final Path second;
+
+    private VirtualCar(VehicleSpec spec, Plant hidden, Path first, Path second) {
+        this.spec = spec;
+        this.hidden = hidden;
+        this.first = first;
+        this.second = second;
+    }
+
+    static VirtualCar of(String name, VehicleSpec spec, Path folder, long seed) {
+        long own = seed * 1_000_003L + name.hashCode();
+        Plant hidden = HiddenVehicle.draw(spec, own);
+        Path first = folder.resolve("runs").resolve(name + "-mild-day.csv");
+        Path second = folder.resolve("runs").resolve(name + "-next-morning.csv");
+        write(first, new VirtualDrive(spec, hidden, MILD, own + 1).record(MildDay.legs(own + 2, true)));
+        write(second, new VirtualDrive(spec, hidden, NEXT_MORNING, own + 3).record(MildDay.legs(own + 4, false)));
+        return new VirtualCar(spec, hidden, first, second);
+    }
+
+    private static void write(Path path, String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        AtomicFile.write(path, out -> out.write(bytes));
+    }
+
+    /** Recording of the commissioning drive. */
+    public Path commissioning() {
+        return first;
+    }
+
+    /** Recording of another day, for the prediction. */
+    public Path another() {
+        return second;
+    }
+
+    /** What the car really stands, case by case. */
+    public List<Ceiling> truth(List<Case> cases) {
+        AmbientCeiling ceiling = new AmbientCeiling(spec);
+        return cases.stream().map(c -> ceiling.find(hidden, c, 0.0)).toList();
+    }
+}

@@ -1,0 +1,88 @@
+package hotday.study.workspace;
+
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/**
+ * Writes a file whole or not at all: into a temporary file beside the target, flushed to the disk, then renamed over it.
+ * When anything goes wrong the old file, if there was one, stands untouched and nothing is left behind.
+ */
+public final class AtomicFile {
+    private AtomicFile() {}
+
+    /** Fills a stream with the content. */
+    @FunctionalInterface
+    public interface Content {
+        void writeTo(OutputStream out) throws IOException;
+    }
+
+    /** Writes the target; wrong targets and a full disk are {@link InputException}s that say what to do. */
+    public static void write(Path target, Content content) {
+        write(target, content, AtomicFile::open);
+    }
+
+    /** Opens the temporary file; tests put a disk that fills up here. */
+    @FunctionalInterface
+    interface Opener {
+        OutputStream open(Path temporary) throws IOException;
+    }
+
+    private static OutputStream open(Path temporary) throws IOException {
+        return Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+    }
+
+    static void write(Path target, Content content, Opener opener) {
+        Place place = Place.of(target.toString());
+        if (Files.isDirectory(target)) {
+            throw InputException.at(place, "is-folder", "is a folder; give a file name");
+        }
+        Path folder = target.toAbsolutePath().getParent();
+        Path temporary =
+                folder.resolve("." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part");
+        try {
+            Files.createDirectories(folder);
+            try (OutputStream out = opener.open(temporary)) {
+                content.writeTo(out);
+            }
+            try (FileChannel channel = FileChannel.open(temporary, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            remove(temporary);
+            throw InputException.at(
+                    place,
+                    "cannot-write",
+                    "cannot be written (" + reason(e) + "); nothing was changed. Free space or choose another folder.");
+        } catch (RuntimeException e) {
+            remove(temporary);
+            throw e;
+        }
+    }
+
+    private static void remove(Path temporary) {
+        try {
+            Files.deleteIfExists(temporary);
+        } catch (IOException e) {
+            temporary.toFile().deleteOnExit();
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof java.nio.file.AccessDeniedException) {
+            return "no permission";
+        }
+        if (e instanceof java.nio.file.FileAlreadyExistsException) {
+            return "a file stands where a folder is needed";
+        }
+        String text = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        return text.contains("No space left") ? "the disk is full" : text;
+    }
+}
