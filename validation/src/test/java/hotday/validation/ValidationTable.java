@@ -1,6 +1,7 @@
 package hotday.validation;
 
 import hotday.validation.fit.NistChecks;
+import hotday.validation.recordings.DieselSedanChecks;
 import java.util.ArrayList;
 import java.util.List;
 import org.opentest4j.TestAbortedException;
@@ -11,7 +12,7 @@ import org.opentest4j.TestAbortedException;
  */
 public final class ValidationTable {
     /** Every subject, in the order printed. */
-    static final List<Topic> TOPICS = List.of(new NistChecks());
+    static final List<Topic> TOPICS = List.of(new NistChecks(), new DieselSedanChecks());
 
     /**
      * A topic that was computed.

@@ -9,6 +9,7 @@ import hotday.study.prove.Proof;
 import hotday.study.prove.ProofJson;
 import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
+import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,6 +75,7 @@ final class ProveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        signoff.ifPresent(AtomicFile::requireTarget);
         BuildSheet sheet = BuildSheet.read(build);
         ChannelMap channels = ChannelMap.read(map);
         List<Recording> seen = read(channels, fit);

@@ -38,11 +38,16 @@ public final class AtomicFile {
         return Files.newOutputStream(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     }
 
+    /** Refuses at once a target that could never be written, before somebody waits for the content. */
+    public static void requireTarget(Path target) {
+        if (Files.isDirectory(target)) {
+            throw InputException.at(Place.of(target.toString()), "is-folder", "is a folder; give a file name");
+        }
+    }
+
     static void write(Path target, Content content, Opener opener) {
         Place place = Place.of(target.toString());
-        if (Files.isDirectory(target)) {
-            throw InputException.at(place, "is-folder", "is a folder; give a file name");
-        }
+        requireTarget(target);
         Path folder = target.toAbsolutePath().getParent();
         Path temporary =
                 folder.resolve("." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part");
