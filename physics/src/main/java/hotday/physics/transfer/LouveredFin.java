@@ -45,7 +45,7 @@ public final class LouveredFin {
         }
     }
 
-    /** Colburn factor at a Reynolds number on louver pitch. */
+    /** Colburn factor at a Reynolds number on louver pitch; a plain power law, continued outside the published range. */
     public static double j(Geometry g, double re) {
         double lp = g.louverPitch();
         return Math.pow(re, -0.49)
@@ -58,7 +58,10 @@ public final class LouveredFin {
                 * Math.pow(g.finThickness() / lp, -0.05);
     }
 
-    /** Fanning friction factor at a Reynolds number on louver pitch. */
+    /**
+     * Fanning friction factor at a Reynolds number on louver pitch. Computed as written outside the published range too, except
+     * that Re at or below 2 and fins thinner than a hundredth of their pitch have no value (infinite or NaN): ask {@link #outside} first.
+     */
     public static double f(Geometry g, double re) {
         return re < 150.0 ? slow(g, re) : fast(g, re);
     }
@@ -95,11 +98,17 @@ public final class LouveredFin {
     /** What keeps a geometry and Reynolds number outside the published range; empty when inside. */
     public static List<String> outside(Geometry g, double re) {
         List<String> all = new ArrayList<>();
-        if (re < 100.0 || re > 3000.0) {
+        if (!(re >= 100.0 && re <= 3000.0)) {
             all.add("Reynolds number on louver pitch " + Math.round(re) + ", published range 100 to 3000");
         }
         if (Math.sqrt(g.finThickness() / g.finPitch()) <= 0.1) {
             all.add("fin thickness over fin pitch " + g.finThickness() / g.finPitch() + ", must exceed 0.01");
+        }
+        if (!(g.tubePitch() > g.tubeSize())) {
+            all.add("tube pitch " + g.tubePitch() + " must exceed the tube size " + g.tubeSize());
+        }
+        if (!(g.angle() > 0.0 && g.angle() < 90.0)) {
+            all.add("louver angle " + g.angle() + " degrees, must be above 0 and below 90");
         }
         return all;
     }
