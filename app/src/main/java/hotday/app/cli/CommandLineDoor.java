@@ -62,8 +62,9 @@ public final class CommandLineDoor {
         PrintStream results = unbuffered(out);
         Console console = new Console(results, err);
         Root root = new Root();
-        CommandLine line = new CommandLine(root)
-                .setOut(new PrintWriter(results, true, StandardCharsets.UTF_8))
+        CommandLine line = new CommandLine(root);
+        Commands.register(line, console);
+        line.setOut(new PrintWriter(results, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((e, words) -> {
@@ -74,7 +75,6 @@ public final class CommandLineDoor {
                     return WRONG_INPUT;
                 })
                 .setExecutionExceptionHandler((e, command, result) -> failed(e, root, err));
-        Commands.register(line, console);
         int status = line.execute(args);
         results.flush();
         if (results.checkError() && status < WRONG_INPUT) {

@@ -44,7 +44,11 @@ final class ProofText {
         out.add("  'no model' is what saying " + show.format(Quantity.TEMPERATURE, proof.warmLevel())
                 + " throughout would give: the level the fitted runs sat at once warm.");
         out.add("");
-        out.add("Hot day (90 % interval)");
+        out.add("Hot day: ambient ceilings with 90 % interval"
+                + proof.ceilings().stream()
+                        .findFirst()
+                        .map(c -> "; the build must stand " + show.format(Quantity.TEMPERATURE, c.designAmbient()))
+                        .orElse(""));
         out.addAll(CeilingText.lines(proof.ceilings(), show));
         out.add("");
         out.add("What the runs told");
@@ -82,7 +86,8 @@ final class ProofText {
                     show.format(Quantity.TEMPERATURE, run.peak().high()),
                     show.format(Quantity.TEMPERATURE, run.peak().measured()),
                     100 * run.coverage()));
-            for (Bracket b : run.brackets()) {
+            for (Bracket b :
+                    run.brackets().stream().filter(b -> matters(run, b)).toList()) {
                 out.add(String.format(
                         "      %-40s rms %s, peak %s",
                         b.state().title() + " " + b.branch(),
@@ -92,20 +97,42 @@ final class ProofText {
         }
     }
 
+    /** Whether the actuator made a difference in this run. */
+    private static boolean matters(RunReport run, Bracket bracket) {
+        return run.brackets().stream()
+                        .filter(b -> b.state() == bracket.state())
+                        .mapToDouble(Bracket::peak)
+                        .distinct()
+                        .count()
+                > 1;
+    }
+
     private String temperature(double k) {
         return Double.isNaN(k) ? "-" : show.number(Quantity.TEMPERATURE, k);
     }
 
-    private static String parameter(ParameterReport p) {
+    private String parameter(ParameterReport p) {
         return String.format(
                 Locale.ROOT,
-                "  %-30s sheet %.3g, now %.3g (%.3g to %.3g) %s",
+                "  %-30s sheet %s, now %s (%s to %s)",
                 p.label(),
-                p.sheet(),
-                p.fitted(),
-                p.low(),
-                p.high(),
-                p.unit().equals("1") ? "" : p.unit());
+                value(p, p.sheet()),
+                value(p, p.fitted()),
+                value(p, p.low()),
+                value(p, p.high()));
+    }
+
+    /** Temperatures of hundreds of kelvin are readings, shown on the scale somebody chose; the rest keeps its unit. */
+    private String value(ParameterReport p, double value) {
+        return switch (p.unit()) {
+            case "K" ->
+                p.sheet() > 200.0
+                        ? show.format(Quantity.TEMPERATURE, value)
+                        : show.format(Quantity.TEMPERATURE_DIFFERENCE, value);
+            case "J/K" -> show.format(Quantity.HEAT_CAPACITY, value);
+            case "1" -> String.format(Locale.ROOT, "%.3g", value);
+            default -> String.format(Locale.ROOT, "%.3g %s", value, p.unit());
+        };
     }
 
     private static void findings(Proof proof, List<String> out) {

@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Shows SI values in the units somebody chose, with the digits that mean something. */
 public final class Display {
+    /** Temperatures are always shown to a tenth, also those that round to nothing. */
+    private static final int TENTHS = 1;
+
     private final UnitSystem system;
 
     public Display(UnitSystem system) {
@@ -60,7 +63,7 @@ public final class Display {
 
     private static int digits(Quantity quantity, Unit unit) {
         return switch (quantity) {
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE, VOLUME, POWER -> 1;
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE, POWER -> TENTHS;
             case SPEED, LENGTH, MASS, ANGULAR_SPEED, VOLUME_FLOW -> 0;
             case PRESSURE_GAUGE, PRESSURE_ABSOLUTE -> unit.symbol().startsWith("psi") ? 1 : 2;
             default -> -1;
@@ -71,7 +74,7 @@ public final class Display {
         if (Double.isNaN(value)) {
             return "-";
         }
-        if (digits >= 0 && (Math.abs(value) >= 0.5 * Math.pow(10, -digits) || value == 0.0)) {
+        if (digits >= 0 && (digits == TENTHS || Math.abs(value) >= 0.5 * Math.pow(10, -digits) || value == 0.0)) {
             return String.format(Locale.ROOT, "%." + digits + "f", value);
         }
         String text = String.format(Locale.ROOT, "%.4g", value);

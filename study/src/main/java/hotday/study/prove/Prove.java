@@ -97,16 +97,19 @@ public final class Prove {
 
     private Proof report(FittedVehicle vehicle, List<RunData> fitRuns, List<RunData> predictRuns) {
         NullModel warm = NullModel.of(fitRuns);
+        boolean coldStartFitted = fitRuns.stream().anyMatch(r -> !r.hotStart());
         List<RunReport> runs = new ArrayList<>();
         int total = fitRuns.size() + predictRuns.size();
         for (RunData run : fitRuns) {
             request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
-            runs.add(Prediction.report(vehicle, request.spec(), run, RunReport.Role.FIT, warm, request.seed()));
+            runs.add(Prediction.report(
+                    vehicle, request.spec(), run, RunReport.Role.FIT, warm, coldStartFitted, request.seed()));
         }
         List<Finding> findings = new ArrayList<>();
         for (RunData run : predictRuns) {
             request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
-            runs.add(Prediction.report(vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, request.seed()));
+            runs.add(Prediction.report(
+                    vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, coldStartFitted, request.seed()));
             findings.addAll(beyond(run, fitRuns));
         }
         request.progress().at("hot day", 0.9);
