@@ -1,6 +1,7 @@
 package hotday.core.typed;
 
 import hotday.core.finding.Place;
+import hotday.core.unit.Amount;
 import hotday.core.unit.Nearest;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
@@ -185,32 +186,21 @@ public final class TypedMap {
 
     private Optional<Double> parse(String name, String typed, Place at, Quantity quantity, double low, double high) {
         try {
-            double si = Units.parse(quantity, typed);
-            if (si < low || si > high) {
-                faults.add(
-                        "out-of-range",
-                        at,
-                        "'" + name + "' is " + typed + "; it must lie between " + shown(quantity, typed, low) + " and "
-                                + shown(quantity, typed, high));
-                return Optional.empty();
+            Amount amount = Units.amount(quantity, typed);
+            double si = amount.si();
+            if (si >= low && si <= high) {
+                return Optional.of(si);
             }
-            return Optional.of(si);
+            Unit unit = amount.unit();
+            faults.add(
+                    "out-of-range",
+                    at,
+                    "'" + name + "' is " + typed.strip() + "; it must lie between " + unit.text(low) + " and "
+                            + unit.text(high));
         } catch (UnitException e) {
             faults.add(e.key(), at, "'" + name + "': " + e.getMessage());
-            return Optional.empty();
         }
-    }
-
-    /** A limit in the unit that the person used. */
-    private static String shown(Quantity quantity, String typed, double si) {
-        String symbol = typed.replaceAll("^\\s*[+-]?[0-9.]*(?:[eE][+-]?[0-9]+)?\\s*", "")
-                .trim();
-        Unit unit = Units.find(quantity, symbol).orElse(quantity.units().get(0));
-        String number = String.format(java.util.Locale.ROOT, "%.4g", unit.fromSi(si));
-        if (number.contains(".") && !number.contains("e")) {
-            number = number.replaceAll("0+$", "").replaceAll("\\.$", "");
-        }
-        return (number + " " + unit.symbol()).trim();
+        return Optional.empty();
     }
 
     /** A whole number, or the default. */
@@ -257,6 +247,10 @@ public final class TypedMap {
             return List.of();
         }
         if (node instanceof SequenceNode list) {
+            if (list.getValue().isEmpty()) {
+                faults.add(
+                        "value-wrong", placeOf(node), "'" + full(key) + "' is an empty list; fill it or take it out");
+            }
             return list.getValue();
         }
         faults.add("not-a-list", placeOf(node), "'" + full(key) + "' must be a list such as [a, b]");
@@ -296,29 +290,37 @@ public final class TypedMap {
         return Optional.empty();
     }
 
-    /** A curve typed as [[x, y], ...], x rising; empty when absent or wrong. */
+    /** A curve typed as [[x, share], ...], x rising; empty when absent or wrong. */
     public List<List<Double>> pairs(String key, Quantity x, Quantity y) {
+        return pairs(key, x, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, y, 0.0, 1.0);
+    }
+
+    /** A curve typed as [[x, y], ...], x rising, both within their SI ranges; empty when absent or wrong. */
+    public List<List<Double>> pairs(
+            String key, Quantity x, double lowX, double highX, Quantity y, double lowY, double highY) {
         List<List<Double>> out = new ArrayList<>();
+        boolean whole = true;
         for (Node node : sequence(key)) {
             if (!(node instanceof SequenceNode pair) || pair.getValue().size() != 2) {
                 faults.add(
                         "not-a-pair",
                         placeOf(node),
                         "'" + full(key) + "' must list pairs such as [" + x.example() + ", " + y.example() + "]");
-                return List.of();
+                whole = false;
+                continue;
             }
-            Optional<Double> a =
-                    item(key, pair.getValue().get(0), x, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-            Optional<Double> b = item(key, pair.getValue().get(1), y, 0.0, 1.0);
+            Optional<Double> a = item(key, pair.getValue().get(0), x, lowX, highX);
+            Optional<Double> b = item(key, pair.getValue().get(1), y, lowY, highY);
             if (a.isEmpty() || b.isEmpty()) {
-                return List.of();
+                whole = false;
+                continue;
             }
             if (!out.isEmpty() && a.get() <= out.get(out.size() - 1).get(0)) {
                 faults.add("not-rising", placeOf(node), "'" + full(key) + "' must rise from pair to pair");
-                return List.of();
+                whole = false;
             }
             out.add(List.of(a.get(), b.get()));
         }
-        return out;
+        return whole ? out : List.of();
     }
 }

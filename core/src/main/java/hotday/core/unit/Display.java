@@ -5,7 +5,9 @@ import java.util.Locale;
 /** Shows SI values in the units somebody chose, with the digits that mean something. */
 public final class Display {
     /** Temperatures are always shown to a tenth, also those that round to nothing. */
-    private static final int TENTHS = 1;
+    private static final int TENTHS = -2;
+
+    private static final int FOUR_SIGNIFICANT = -1;
 
     private final UnitSystem system;
 
@@ -63,23 +65,23 @@ public final class Display {
 
     private static int digits(Quantity quantity, Unit unit) {
         return switch (quantity) {
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE, POWER -> TENTHS;
-            case SPEED, LENGTH, MASS, ANGULAR_SPEED, VOLUME_FLOW -> 0;
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> TENTHS;
+            case POWER -> 1;
+            case LENGTH -> unit.symbol().equals("in") ? FOUR_SIGNIFICANT : 0;
+            case SPEED, MASS, ANGULAR_SPEED, VOLUME_FLOW -> 0;
             case PRESSURE_GAUGE, PRESSURE_ABSOLUTE -> unit.symbol().startsWith("psi") ? 1 : 2;
-            default -> -1;
+            default -> FOUR_SIGNIFICANT;
         };
     }
 
     private static String number(double value, int digits) {
-        if (Double.isNaN(value)) {
-            return "-";
+        if (digits == TENTHS && Double.isFinite(value)) {
+            return String.format(Locale.ROOT, "%.1f", value + 0.0);
         }
-        if (digits >= 0 && (digits == TENTHS || Math.abs(value) >= 0.5 * Math.pow(10, -digits) || value == 0.0)) {
-            return String.format(Locale.ROOT, "%." + digits + "f", value);
+        boolean vanishes = value != 0.0 && Math.abs(value) < 0.5 * Math.pow(10, -digits);
+        if (digits == FOUR_SIGNIFICANT || vanishes || !Double.isFinite(value)) {
+            return Unit.plain(value);
         }
-        String text = String.format(Locale.ROOT, "%.4g", value);
-        return text.contains("e") || !text.contains(".")
-                ? text
-                : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, "%." + digits + "f", value);
     }
 }

@@ -19,7 +19,9 @@ public final class Nearest {
                 best = word;
             }
         }
-        return least <= Math.max(1, typed.length() / 3) ? Optional.of(best) : Optional.empty();
+        return least <= Math.max(1, typed.length() / 3) && least < typed.length()
+                ? Optional.of(best)
+                : Optional.empty();
     }
 
     /** Edit distance (Levenshtein 1966), a swap of neighbours counting as one (restricted Damerau). */

@@ -36,7 +36,7 @@ public enum Quantity {
     /** A share, as a number or in percent. */
     RATIO("share", "70 %"),
     /** A coefficient or ratio without a unit. */
-    NUMBER("number", "3.2"),
+    NUMBER("number without unit", "3.2"),
     HEAT_CAPACITY("heat capacity", "60 kJ/K"),
     SPECIFIC_HEAT("specific heat", "3.6 kJ/(kg K)"),
     HEATING_VALUE("heating value", "42.8 MJ/kg"),
@@ -74,8 +74,8 @@ public enum Quantity {
     static {
         TEMPERATURE
                 .add(1, 0, "K")
-                .add(1, 273.15, "degC", "°C", "C", "celsius")
-                .add(5.0 / 9, 273.15 - 32 * 5.0 / 9, "degF", "°F", "F", "fahrenheit");
+                .add(1, 273.15, "degC", "°C", "C", "celsius", "degrees C")
+                .add(5.0 / 9, 273.15 - 32 * 5.0 / 9, "degF", "°F", "F", "fahrenheit", "degrees F");
         TEMPERATURE_DIFFERENCE.add(1, "K", "degC", "°C", "C").add(5.0 / 9, "degF", "°F", "F");
         PRESSURE_ABSOLUTE
                 .add(1, "Pa abs", "Pa", "Pa absolute")
@@ -83,12 +83,15 @@ public enum Quantity {
                 .add(1e2, "hPa", "mbar", "mbar abs")
                 .add(1e5, "bar abs", "bara", "bar absolute", "bar(a)")
                 .add(1e6, "MPa abs", "MPa")
-                .add(PSI, "psia", "psi abs", "psi absolute");
+                .add(PSI, "psia", "psi abs", "psi absolute", "psi(a)")
+                .add(3386.389, "inHg", "in Hg") // conventional mercury at 0 degC, as barometers are read
+                .add(133.3224, "mmHg", "mm Hg")
+                .add(101_325, "atm");
         PRESSURE_GAUGE
                 .add(1, "Pa")
                 .add(1e3, "kPa", "kPa gauge", "kPag")
                 .add(1e5, "bar", "barg", "bar gauge", "bar(g)")
-                .add(PSI, "psi", "psig", "psi gauge");
+                .add(PSI, "psi", "psig", "psi gauge", "psi(g)");
         PRESSURE_DIFFERENCE
                 .add(1, "Pa")
                 .add(1e3, "kPa")
@@ -100,12 +103,12 @@ public enum Quantity {
                 .add(KMH, "km/h", "kph", "kmh")
                 .add(MPH, "mph", "mi/h")
                 .add(FOOT, "ft/s");
-        ACCELERATION.add(1, "m/s2", "m/s^2").add(9.80665, "g");
+        ACCELERATION.add(1, "m/s2", "m/s^2").add(9.80665, "g").add(FOOT, "ft/s2", "ft/s^2");
         LENGTH.add(1, "m")
                 .add(1e-3, "mm")
                 .add(1e-2, "cm")
                 .add(1e3, "km")
-                .add(INCH, "in", "inch", "\"")
+                .add(INCH, "in", "inch", "inches", "\"")
                 .add(FOOT, "ft", "feet")
                 .add(MILE, "mi", "mile", "miles");
         AREA.add(1, "m2", "m^2", "m²")
@@ -119,7 +122,10 @@ public enum Quantity {
                 .add(GALLON / 4, "qt", "quart", "quarts")
                 .add(INCH * INCH * INCH, "in3", "ci", "cu in");
         MASS.add(1, "kg").add(1e-3, "g").add(1e3, "t").add(POUND, "lb", "lbs", "lbm");
-        DENSITY.add(1, "kg/m3", "kg/m^3").add(1e3, "g/ml", "g/cm3", "kg/l", "kg/L");
+        DENSITY.add(1, "kg/m3", "kg/m^3")
+                .add(1e3, "g/ml", "g/cm3", "kg/l", "kg/L")
+                .add(POUND / GALLON, "lb/gal")
+                .add(POUND / (FOOT * FOOT * FOOT), "lb/ft3");
         MASS_FLOW
                 .add(1, "kg/s")
                 .add(1e-3, "g/s")
@@ -134,6 +140,7 @@ public enum Quantity {
                 .add(1e-3, "l/s", "L/s")
                 .add(1.0 / 3600, "m3/h", "m^3/h")
                 .add(GALLON / 60, "gal/min", "gpm")
+                .add(GALLON / 3600, "gal/h", "gph")
                 .add(FOOT * FOOT * FOOT / 60, "cfm", "ft3/min");
         POWER.add(1, "W")
                 .add(1e3, "kW")
@@ -146,18 +153,22 @@ public enum Quantity {
                 .add(3600, "Wh")
                 .add(3.6e6, "kWh")
                 .add(BTU, "BTU");
-        TORQUE.add(1, "N m", "Nm", "N*m").add(POUND_FORCE * FOOT, "lb ft", "lbf ft", "ft lb", "lb-ft", "ft-lb");
+        TORQUE.add(1, "N m", "Nm", "N*m")
+                .add(POUND_FORCE * FOOT, "lb ft", "lbf ft", "ft lb", "ft lbf", "lb-ft", "ft-lb");
         FORCE.add(1, "N").add(1e3, "kN").add(POUND_FORCE, "lbf");
-        ANGULAR_SPEED.add(1, "rad/s").add(RPM, "rpm", "1/min", "r/min");
+        ANGULAR_SPEED.add(1, "rad/s").add(RPM, "rpm", "1/min", "r/min", "rev/min");
         TIME.add(1, "s", "sec").add(1e-3, "ms").add(60, "min").add(3600, "h", "hr");
         CURRENT.add(1, "A").add(1e-3, "mA");
         VOLTAGE.add(1, "V").add(1e-3, "mV");
         RATIO.add(1, "").add(0.01, "%", "percent");
         NUMBER.add(1, "");
-        HEAT_CAPACITY.add(1, "J/K").add(1e3, "kJ/K");
-        SPECIFIC_HEAT.add(1, "J/(kg K)", "J/kg/K").add(1e3, "kJ/(kg K)", "kJ/kg/K");
+        HEAT_CAPACITY.add(1, "J/K").add(1e3, "kJ/K").add(BTU * 1.8, "BTU/degF", "BTU/°F", "BTU/F");
+        SPECIFIC_HEAT
+                .add(1, "J/(kg K)", "J/kg/K")
+                .add(1e3, "kJ/(kg K)", "kJ/kg/K")
+                .add(BTU / POUND * 1.8, "BTU/(lb degF)", "BTU/lb/F");
         HEATING_VALUE.add(1, "J/kg").add(1e3, "kJ/kg").add(1e6, "MJ/kg").add(BTU / POUND, "BTU/lb", "BTU/lbm");
-        CONDUCTANCE.add(1, "W/K").add(1e3, "kW/K");
+        CONDUCTANCE.add(1, "W/K").add(1e3, "kW/K").add(BTU / 3600 * 1.8, "BTU/(h degF)", "BTU/h/F");
         FORCE_PER_SPEED.add(1, "N/(m/s)").add(1 / KMH, "N/(km/h)").add(POUND_FORCE / MPH, "lbf/mph");
         FORCE_PER_SPEED_SQUARED
                 .add(1, "N/(m/s)2", "N/(m/s)^2")

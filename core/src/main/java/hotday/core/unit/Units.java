@@ -2,14 +2,22 @@ package hotday.core.unit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads what people type and refuses what could mean two things. */
 public final class Units {
     private static final Pattern TYPED =
-            Pattern.compile("\\s*([+-]?[0-9][0-9.,_]*(?:[eE][+-]?[0-9]+)?|[+-]?\\.[0-9]+)\\s*(.*?)\\s*");
+            Pattern.compile("\\s*([+-]?[0-9][0-9.,]*(?:[eE][+-]?[0-9]+)?|[+-]?\\.[0-9]+)\\s*(.*?)\\s*");
+
+    /** -459.67 degF is absolute zero, though its digits in binary are not, K. */
+    private static final double ROUNDING = 1e-9;
+
+    /** What a gauge shows and a tyre shop says: no word on what it counts from. */
+    private static final Set<String> AMBIGUOUS = Set.of("psi", "bar");
 
     private Units() {}
 
@@ -37,6 +45,7 @@ public final class Units {
         return symbol.replace(" ", "")
                 .replace("\u00C2", "")
                 .replace("º", "°")
+                .replace("·", "")
                 .replace("²", "2")
                 .replace("³", "3");
     }
@@ -48,6 +57,16 @@ public final class Units {
 
     /** A typed value such as {@code 205 degF} in SI. */
     public static double parse(Quantity quantity, String typed) {
+        return amount(quantity, typed).si();
+    }
+
+    /** A typed value together with the unit it was typed in. */
+    public static Amount amount(Quantity quantity, String typed) {
+        if (typed.isBlank()) {
+            throw new UnitException(
+                    "number-wrong",
+                    "nothing is typed; a " + quantity.title() + " is typed like '" + quantity.example() + "'");
+        }
         Matcher m = TYPED.matcher(typed);
         if (!m.matches()) {
             throw new UnitException(
@@ -63,13 +82,12 @@ public final class Units {
                     "'" + typed + "' has no unit; a " + quantity.title() + " needs one of " + list(quantity)
                             + ", for example '" + quantity.example() + "'");
         }
-        double si = find(quantity, symbol)
-                .orElseThrow(() -> wrong(quantity, symbol, typed))
-                .toSi(value);
-        if (quantity == Quantity.TEMPERATURE && si < 0) {
+        Unit unit = find(quantity, symbol).orElseThrow(() -> wrong(quantity, symbol, typed));
+        Amount amount = new Amount(value, unit);
+        if (quantity == Quantity.TEMPERATURE && amount.si() < -ROUNDING) {
             throw new UnitException("number-wrong", "'" + typed + "' lies below absolute zero");
         }
-        return si;
+        return amount;
     }
 
     private static double number(String text, String typed) {
@@ -79,7 +97,7 @@ public final class Units {
                     "'" + typed + "' has a comma; write decimals with a point and thousands without a mark");
         }
         try {
-            double value = Double.parseDouble(text.replace("_", ""));
+            double value = Double.parseDouble(text);
             if (!Double.isInfinite(value)) {
                 return value;
             }
@@ -91,41 +109,51 @@ public final class Units {
 
     private static UnitException wrong(Quantity quantity, String symbol, String typed) {
         if (quantity == Quantity.PRESSURE_ABSOLUTE
-                && find(Quantity.PRESSURE_GAUGE, symbol).isPresent()) {
+                && AMBIGUOUS.contains(squeeze(symbol).toLowerCase(Locale.ROOT))) {
             return new UnitException(
                     "pressure-ambiguous",
-                    "'" + typed + "' could be gauge or absolute; an absolute pressure is needed, say '"
-                            + symbol.replace("g", "") + " abs' (or psia)");
+                    "'" + typed + "' could be gauge or absolute; an absolute pressure is needed: write '" + symbol
+                            + " abs' if the value counts from vacuum, else add the air pressure first");
+        }
+        if (quantity == Quantity.PRESSURE_ABSOLUTE
+                && find(Quantity.PRESSURE_GAUGE, symbol).isPresent()) {
+            return new UnitException(
+                    "unit-wrong",
+                    "'" + typed + "' is a gauge pressure; an absolute pressure is needed, in " + list(quantity));
         }
         for (Quantity other : Quantity.values()) {
             Optional<Unit> unit = find(other, symbol);
             if (unit.isPresent() && !symbol.isEmpty()) {
                 return new UnitException(
                         "unit-wrong",
-                        "'" + typed + "': " + symbol + " is a unit of " + other.title() + "; a " + quantity.title()
-                                + " is needed, in " + list(quantity));
+                        "'" + typed + "': " + symbol + " measures " + other.title() + "; a " + quantity.title()
+                                + " is needed" + in(quantity));
             }
         }
         return new UnitException(
                 "unit-wrong",
                 "'" + typed + "': '" + symbol + "' is not a known unit" + nearest(quantity, symbol) + "; a "
-                        + quantity.title() + " is typed in " + list(quantity));
+                        + quantity.title() + " is typed" + in(quantity));
     }
 
     private static String nearest(Quantity quantity, String symbol) {
         List<String> known = new ArrayList<>();
         quantity.aliases().forEach(known::addAll);
+        known.remove("");
         return Nearest.to(symbol, known)
                 .map(n -> " (did you mean '" + n + "'?)")
                 .orElse("");
+    }
+
+    private static String in(Quantity quantity) {
+        return quantity == Quantity.NUMBER ? "" : " in " + list(quantity);
     }
 
     private static String list(Quantity quantity) {
         return String.join(
                 ", ",
                 quantity.units().stream()
-                        .map(Unit::symbol)
-                        .filter(s -> !s.isEmpty())
+                        .map(u -> u.symbol().isEmpty() ? "nothing (a plain number)" : u.symbol())
                         .toList());
     }
 }
