@@ -126,7 +126,7 @@ public final class Units {
             if (unit.isPresent() && !symbol.isEmpty()) {
                 return new UnitException(
                         "unit-wrong",
-                        "'" + typed + "': " + symbol + " measures " + other.title() + "; a " + quantity.title()
+                        "'" + typed + "': " + symbol + " is a unit of " + other.title() + "; a " + quantity.title()
                                 + " is needed" + in(quantity));
             }
         }
