@@ -1,17 +1,17 @@
 package hotday.app.cli;
 
 import hotday.study.prove.Proof;
+import hotday.study.signoff.SignOffPdf;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.sheet.BuildSheet;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 
-/** Writes the sign-off document of a proof. */
+/** Writes the sign-off document of a proof to where somebody asked for it. */
 final class SignOffDoor {
     private SignOffDoor() {}
 
     static void write(Path path, BuildSheet sheet, Proof proof) {
-        AtomicFile.write(
-                path, out -> out.write((sheet.vehicle().name() + proof.build()).getBytes(StandardCharsets.UTF_8)));
+        AtomicFile.write(path, out -> SignOffPdf.write(sheet, proof, Version.NUMBER, LocalDate.now(), out));
     }
 }

@@ -1,0 +1,94 @@
+package hotday.study.picture;
+
+import hotday.study.picture.Canvas.Anchor;
+
+/**
+ * Measured against predicted over time with the 90 % band, and what is left over below. Values in the unit of the labels.
+ *
+ * @param title above the chart
+ * @param time s
+ * @param measured NaN where not measured
+ * @param predicted NaN throughout when no single number stands
+ * @param low, high band
+ * @param unit of the values
+ * @param differenceUnit of the residual
+ * @param differenceFactor residual units in one unit of the values
+ */
+public record TraceChart(
+        String title,
+        double[] time,
+        double[] measured,
+        double[] predicted,
+        double[] low,
+        double[] high,
+        String unit,
+        String differenceUnit,
+        double differenceFactor) {
+    private static final Pen MEASURED = new Pen(Ink.BLACK, 0.9, 0);
+    private static final Pen PREDICTED = new Pen(Ink.BLUE, 1.1, 3);
+    private static final Pen RESIDUAL = new Pen(Ink.ORANGE, 0.8, 0);
+    private static final double RESIDUAL_SHARE = 0.25;
+
+    /** Draws into a rectangle of the canvas. */
+    public void draw(Canvas canvas, double left, double top, double width, double height) {
+        double x = left + 34;
+        double w = width - 40;
+        double upper = (height - 62) * (1 - RESIDUAL_SHARE);
+        double lower = (height - 62) * RESIDUAL_SHARE;
+        canvas.text(left, top + 9, title, 9, Anchor.START, Ink.BLACK, true);
+        legend(canvas, left + width, top + 9);
+        double[] times = {time[0], time[time.length - 1]};
+        Frame main = new Frame(canvas, x, top + 26, w, upper, times, range());
+        main.band(time, low, high, Ink.SKY);
+        main.axes("", "coolant, " + unit);
+        main.series(time, measured, MEASURED);
+        main.series(time, predicted, PREDICTED);
+        double[] left0 = residual();
+        double most = Math.max(2.0, largest(left0) * 1.1);
+        Frame rest = new Frame(canvas, x, top + 40 + upper, w, lower, times, new double[] {-most, most});
+        rest.axes("time, s", "model less measured, " + differenceUnit);
+        canvas.line(rest.x(times[0]), rest.y(0), rest.x(times[1]), rest.y(0), Pen.THIN);
+        rest.series(time, left0, RESIDUAL);
+    }
+
+    private static void legend(Canvas canvas, double right, double y) {
+        double x = right - 190;
+        canvas.line(x, y - 3, x + 16, y - 3, MEASURED);
+        canvas.text(x + 19, y, "measured", 7.5, Anchor.START, Ink.BLACK, false);
+        canvas.line(x + 62, y - 3, x + 78, y - 3, PREDICTED);
+        canvas.text(x + 81, y, "model", 7.5, Anchor.START, Ink.BLACK, false);
+        canvas.rectangle(x + 112, y - 7, 16, 8, Ink.SKY, Pen.NONE);
+        canvas.text(x + 131, y, "90 % band", 7.5, Anchor.START, Ink.BLACK, false);
+    }
+
+    private double[] residual() {
+        double[] out = new double[time.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = differenceFactor * (predicted[i] - measured[i]);
+        }
+        return out;
+    }
+
+    private static double largest(double[] values) {
+        double largest = 0;
+        for (double v : values) {
+            largest = Double.isNaN(v) ? largest : Math.max(largest, Math.abs(v));
+        }
+        return largest;
+    }
+
+    private double[] range() {
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (double[] series : new double[][] {measured, predicted, low, high}) {
+            for (double v : series) {
+                if (!Double.isNaN(v)) {
+                    lowest = Math.min(lowest, v);
+                    highest = Math.max(highest, v);
+                }
+            }
+        }
+        double margin = Math.max(1.0, 0.04 * (highest - lowest));
+        return new double[] {lowest - margin, highest + margin};
+    }
+}
