@@ -10,8 +10,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** {@code hotday check}: reads a build sheet and says what is wrong, all of it at once. */
 @Command(
@@ -35,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         BuildSheet sheet = BuildSheet.read(build);
         if (json) {
-            console.json(json(sheet));
+            CheckJson.print(console, sheet);
         } else {
             text(sheet);
         }
@@ -64,16 +62,5 @@ final class CheckCommand implements Callable<Integer> {
                 console.result(String.format("  %-30s %-22s %s", a.key(), a.value(), a.reason()));
             }
         }
-    }
-
-    private static ObjectNode json(BuildSheet sheet) {
-        ObjectNode root = Console.object();
-        root.put("build", sheet.vehicle().name());
-        root.put("in_order", true);
-        ArrayNode all = root.putArray("assumptions");
-        for (Assumption a : sheet.assumptions()) {
-            all.addObject().put("key", a.key()).put("value", a.value()).put("reason", a.reason());
-        }
-        return root;
     }
 }

@@ -2,8 +2,6 @@ package hotday.app.cli;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
-import java.io.BufferedOutputStream;
-import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +33,8 @@ public final class CommandLineDoor {
             },
             footer = {
                 "",
-                "Exit status: 0 done and holds, 1 something does not hold, 2 the input is wrong, 3 our own fault."
+                "Exit status: 0 done and holds, 1 something does not hold, 2 the input is wrong, 3 our own fault.",
+                "The launcher also knows: hotday build, hotday test [quick], hotday bench."
             })
     static final class Root implements Runnable {
         @CommandLine.Spec
@@ -59,39 +58,34 @@ public final class CommandLineDoor {
 
     /** Runs the words of one command line; never throws. */
     public static int run(String[] args, PrintStream out, PrintStream err) {
-        PrintStream results = unbuffered(out);
-        Console console = new Console(results, err);
         Root root = new Root();
-        CommandLine line = new CommandLine(root);
-        Commands.register(line, console);
-        line.setOut(new PrintWriter(results, true, StandardCharsets.UTF_8))
-                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler((e, words) -> {
-                    err.println("hotday: " + e.getMessage());
-                    CommandLine.UnmatchedArgumentException.printSuggestions(
-                            e, new PrintWriter(err, true, StandardCharsets.UTF_8));
-                    err.println("'hotday " + nameOf(e.getCommandLine()) + "--help' lists what can be given.");
-                    return WRONG_INPUT;
-                })
-                .setExecutionExceptionHandler((e, command, result) -> failed(e, root, err));
-        int status = line.execute(args);
-        results.flush();
-        if (results.checkError() && status < WRONG_INPUT) {
-            err.println("hotday: standard output could not be written (disk full, or closed by the reader)");
-            return WRONG_INPUT;
+        try {
+            int status = line(root, out, err).execute(args);
+            if (out.checkError() && status < WRONG_INPUT) {
+                err.println("hotday: standard output could not be written (disk full, or closed by the reader)");
+                return WRONG_INPUT;
+            }
+            return status;
+        } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            return ourFault(e, root, err);
         }
-        return status;
     }
 
-    private static PrintStream unbuffered(PrintStream out) {
-        if (out != System.out) {
-            return out;
-        }
-        return new PrintStream(
-                new BufferedOutputStream(new FileOutputStream(java.io.FileDescriptor.out), 1 << 15),
-                false,
-                StandardCharsets.UTF_8);
+    private static CommandLine line(Root root, PrintStream out, PrintStream err) {
+        CommandLine line = new CommandLine(root);
+        Commands.register(line, new Console(out, err, Boolean.getBoolean("hotday.terminal")));
+        return line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((e, words) -> wrongWords(e, err))
+                .setExecutionExceptionHandler((e, command, result) -> failed(e, root, err));
+    }
+
+    private static int wrongWords(CommandLine.ParameterException e, PrintStream err) {
+        err.println("hotday: " + e.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, new PrintWriter(err, true, StandardCharsets.UTF_8));
+        err.println("'hotday " + nameOf(e.getCommandLine()) + "--help' lists what can be given.");
+        return WRONG_INPUT;
     }
 
     private static String nameOf(CommandLine line) {
@@ -101,12 +95,16 @@ public final class CommandLineDoor {
     private static int failed(Exception e, Root root, PrintStream err) {
         if (e instanceof InputException wrong) {
             for (Finding finding : wrong.findings()) {
-                err.println("hotday: " + finding);
+                err.println(finding.place().isPresent() ? finding.toString() : "hotday: " + finding);
             }
             return WRONG_INPUT;
         }
-        err.println("hotday: a fault of our own (" + e.getClass().getSimpleName() + ": " + e.getMessage()
-                + "). Nothing of yours is wrong; run again with --debug and send us what it prints.");
+        return ourFault(e, root, err);
+    }
+
+    private static int ourFault(Throwable e, Root root, PrintStream err) {
+        err.println("hotday: a fault of our own (" + e + "). Nothing of yours is wrong; run again with --debug and"
+                + " send us what it prints.");
         if (root.debug()) {
             e.printStackTrace(err);
         }

@@ -1,7 +1,6 @@
 package hotday.app.cli;
 
 import java.io.PrintStream;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -17,10 +16,11 @@ final class Console {
     private final long began = System.currentTimeMillis();
     private String shown = "";
 
-    Console(PrintStream out, PrintStream err) {
+    /** @param terminal whether a person watches {@code err}: only then is there a progress bar */
+    Console(PrintStream out, PrintStream err, boolean terminal) {
         this.out = out;
         this.err = err;
-        this.terminal = System.console() != null && err == System.err;
+        this.terminal = terminal;
     }
 
     /** A line of the result. */
@@ -29,7 +29,7 @@ final class Console {
     }
 
     /** A result for machines, indented. */
-    void json(JsonNode node) {
+    void json(ObjectNode node) {
         out.println(
                 JsonMapper.builder().build().writerWithDefaultPrettyPrinter().writeValueAsString(node));
     }

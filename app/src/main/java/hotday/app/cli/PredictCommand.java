@@ -6,7 +6,6 @@ import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HotDay;
-import hotday.study.prove.ProofJson;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
@@ -16,8 +15,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** {@code hotday predict}: ambient ceilings of a build before anything has been driven. */
 @Command(
@@ -51,11 +48,7 @@ final class PredictCommand implements Callable<Integer> {
         BuildSheet sheet = BuildSheet.read(build);
         List<CeilingReport> ceilings = HotDay.ofSheet(sheet.vehicle(), chosen(), seed);
         if (json) {
-            ObjectNode root = Console.object();
-            root.put("build", sheet.vehicle().name());
-            ArrayNode all = root.putArray("cases");
-            ceilings.forEach(c -> all.add(ProofJson.ceiling(c)));
-            console.json(root);
+            PredictJson.print(console, sheet, ceilings);
         } else {
             Display show = new Display(sheet.units());
             console.result(sheet.vehicle().name() + ", from the sheet alone:");

@@ -1,0 +1,22 @@
+package hotday.app.cli;
+
+import hotday.vehicle.sheet.Assumption;
+import hotday.vehicle.sheet.BuildSheet;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A sheet in order, for machines. Stands apart so that {@code --help} need not load the JSON library. */
+final class CheckJson {
+    private CheckJson() {}
+
+    static void print(Console console, BuildSheet sheet) {
+        ObjectNode root = Console.object();
+        root.put("build", sheet.vehicle().name());
+        root.put("in_order", true);
+        ArrayNode all = root.putArray("assumptions");
+        for (Assumption a : sheet.assumptions()) {
+            all.addObject().put("key", a.key()).put("value", a.value()).put("reason", a.reason());
+        }
+        console.json(root);
+    }
+}
