@@ -6,21 +6,32 @@ package hotday.signals.channel;
  *
  * @param kind what it means to the model
  * @param column name in the file, or {@code constant}
- * @param unit as typed in map or header
+ * @param unit the file's unit
  * @param values SI; NaN where there is no usable sample
  * @param flags one byte a sample, bits of this class
  * @param resolution step of the recorded value, SI; 0 when unknown
+ * @param lag s by which the samples are late: a sample of time t tells of t - lag
  */
-public record Channel(ModelChannel kind, String column, String unit, double[] values, byte[] flags, double resolution) {
+public record Channel(
+        ModelChannel kind, String column, String unit, double[] values, byte[] flags, double resolution, double lag) {
     public static final byte OK = 0;
-    /** The cell was empty or said that there is no value. */
+    /** The cell was empty or held a word that says that there is no value. */
     public static final byte BLANK = 1;
-    /** Outside what can be right; the value is set to NaN. */
+    /** Outside what can be right; NaN. */
     public static final byte OUT_OF_RANGE = 2;
-    /** A repeat of the last received value in a file that fills columns forward. */
-    public static final byte HELD = 4;
+    /** The cell held text; NaN. */
+    public static final byte NOT_A_NUMBER = 4;
+    /** A repeat in a file that fills columns forward: the value stands, but was not received at this time. */
+    public static final byte HELD = 8;
+    /** Far from the samples before and after; NaN. */
+    public static final byte SPIKE = 16;
     /** Moved to the floor or ceiling of the map. */
-    public static final byte CLIPPED = 8;
+    public static final byte CLIPPED = 32;
+    /** Replaced by the map's value for a standing engine. */
+    public static final byte ENGINE_OFF = 64;
+
+    /** Column of a channel that the map gives as one value for the whole run. */
+    public static final String CONSTANT = "constant";
 
     /** Samples that carry any of the bits. */
     public int count(int bits) {
@@ -31,7 +42,17 @@ public record Channel(ModelChannel kind, String column, String unit, double[] va
         return n;
     }
 
-    public boolean usable(int i) {
-        return !Double.isNaN(values[i]);
+    /** True when there is a value that was received with this sample. */
+    public boolean good(int sample) {
+        return !Double.isNaN(values[sample]) && (flags[sample] & HELD) == 0;
+    }
+
+    /** Number of good samples. */
+    public int good() {
+        int n = 0;
+        for (int i = 0; i < values.length; i++) {
+            n += good(i) ? 1 : 0;
+        }
+        return n;
     }
 }

@@ -7,8 +7,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The quantities that the model can take from a recording, with the range outside which a sample cannot be right (wide:
- * physics and sensors, not taste; common practice, no source).
+ * The quantities that the model can take from a recording. Each has the range outside which a sample cannot be right
+ * (wide: physics and sensors, not taste) and, for temperatures, the distance from the samples around that no such sensor
+ * can cover in seconds. Common practice, no source.
  */
 public enum ModelChannel {
     VEHICLE_SPEED(Quantity.SPEED, -5.0, 120.0),
@@ -19,12 +20,12 @@ public enum ModelChannel {
     ENGINE_LOAD(Quantity.RATIO, 0.0, 2.6),
     THROTTLE(Quantity.RATIO, -0.05, 1.05),
     PEDAL(Quantity.RATIO, -0.05, 1.05),
-    AMBIENT_TEMPERATURE(Quantity.TEMPERATURE, 213.15, 343.15),
-    COOLANT_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15),
-    OIL_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15),
-    GEARBOX_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15),
-    INTAKE_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 363.15),
-    RADIATOR_OUTLET_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15),
+    AMBIENT_TEMPERATURE(Quantity.TEMPERATURE, 213.15, 343.15, 8.0),
+    COOLANT_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15, 25.0),
+    OIL_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15, 25.0),
+    GEARBOX_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15, 25.0),
+    INTAKE_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 363.15, 12.0),
+    RADIATOR_OUTLET_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15, 25.0),
     TRACTIVE_FORCE(Quantity.FORCE, -1e5, 1e5),
     GRADE(Quantity.RATIO, -0.6, 0.6),
     ALTITUDE(Quantity.LENGTH, -430.0, 6000.0),
@@ -40,15 +41,26 @@ public enum ModelChannel {
     private final Quantity quantity;
     private final double lowest;
     private final double highest;
+    private final double spike;
 
     ModelChannel(Quantity quantity, double lowest, double highest) {
+        this(quantity, lowest, highest, Double.POSITIVE_INFINITY);
+    }
+
+    ModelChannel(Quantity quantity, double lowest, double highest, double spike) {
         this.quantity = quantity;
         this.lowest = lowest;
         this.highest = highest;
+        this.spike = spike;
     }
 
     public Quantity quantity() {
         return quantity;
+    }
+
+    /** What a step of this quantity is typed as: a temperature by a temperature difference. */
+    Quantity step() {
+        return quantity == Quantity.TEMPERATURE ? Quantity.TEMPERATURE_DIFFERENCE : quantity;
     }
 
     /** Lowest sample that can be right, SI. */
@@ -59,6 +71,16 @@ public enum ModelChannel {
     /** Highest sample that can be right, SI. */
     public double highest() {
         return highest;
+    }
+
+    /** Distance from the samples around beyond which a sample is a glitch, SI; infinite where nothing tells. */
+    public double spike() {
+        return spike;
+    }
+
+    /** True for what is on or off or between: words such as "on" are samples too. */
+    boolean isSwitch() {
+        return this == FAN_DEMAND || this == FAN_SPEED || this == HEATER || this == COMPRESSOR;
     }
 
     /** As written in a channel map. */

@@ -6,88 +6,179 @@ import hotday.core.finding.Place;
 import java.util.Arrays;
 import java.util.List;
 
-/** Makes recorded time stamps strictly rising seconds: spreads equal stamps, understands midnight, refuses the rest. */
+/** Makes recorded time stamps strictly rising seconds: spreads equal stamps and small slips, refuses real jumps back. */
 final class TimeBase {
-    private static final double DAY = 86400.0;
-    /** A jump back by more than this on a wall clock is midnight. */
-    private static final double MIDNIGHT_JUMP = 0.5 * DAY;
-    /** Step given to equal stamps at the end of a file when nothing tells, s. */
+    /** A step back by no more than this is a clock set right or rows out of order, s. */
+    private static final double LARGEST_SLIP = 1.0;
+    /** Step given to equal stamps when nothing tells, s. */
     private static final double LAST_STEP = 0.1;
+    /** Stamps beyond this count from some epoch; the run then begins at 0 s. A third of a year, s. */
+    private static final double EPOCH = 1e7;
 
-    private TimeBase() {}
+    private static final int STEPS_LOOKED_AT = 50_000;
+    private static final double GAP_STEPS = 10.0;
+    private static final double SHORTEST_GAP = 5.0; // s
+
+    private final String file;
+    private final int column;
+    private final double[] time;
+    private final int[] lines;
+    private final List<Finding> findings;
+
+    private TimeBase(String file, int column, double[] time, int[] lines, List<Finding> findings) {
+        this.file = file;
+        this.column = column;
+        this.time = time;
+        this.lines = lines;
+        this.findings = findings;
+    }
 
     /**
      * Works in place.
      *
+     * @param column of time in the file, from 1
      * @param time s as recorded, no NaN
      * @param lines of each stamp
-     * @param wallClock true when a jump back may be midnight
+     * @param clock true for stamps of a wall clock: midnight is understood, the run begins at 0 s
      */
-    static void unify(String file, double[] time, int[] lines, boolean wallClock, List<Finding> findings) {
-        if (wallClock) {
-            unwrap(time);
+    static void unify(String file, int column, double[] time, int[] lines, boolean clock, List<Finding> findings) {
+        if (time.length == 0) {
+            return;
         }
-        for (int i = 1; i < time.length; i++) {
-            if (time[i] < time[i - 1]) {
-                throw InputException.at(
-                        new Place(file, lines[i], 0),
-                        "time-backwards",
-                        "time runs backwards here, from " + time[i - 1] + " s to " + time[i]
-                                + " s. Cut the file at this line, or map the right time column.");
-            }
+        if (clock) {
+            Clock.passMidnight(time);
         }
-        int spread = spread(time);
-        if (spread > 0) {
-            findings.add(Finding.note(
-                            "time-stamps-equal",
-                            Place.of(file),
-                            spread + " of " + time.length
-                                    + " rows share their time stamp with the row before; they are spread evenly up to the next stamp.")
-                    .with("rows", spread));
+        TimeBase base = new TimeBase(file, column, time, lines, findings);
+        base.refuseJumps();
+        if (clock || Math.abs(time[0]) > EPOCH) {
+            base.startAtZero();
+        }
+        double step = base.typicalStep();
+        base.spread(step);
+        base.gaps(step);
+    }
+
+    private void startAtZero() {
+        double first = time[0];
+        for (int i = 0; i < time.length; i++) {
+            time[i] -= first;
         }
     }
 
-    private static void unwrap(double[] time) {
-        double days = 0.0;
-        double last = time.length == 0 ? 0.0 : time[0];
+    private void refuseJumps() {
+        int jumps = 0;
+        int first = 0;
         for (int i = 1; i < time.length; i++) {
-            double stamp = time[i];
-            if (stamp < last - MIDNIGHT_JUMP) {
-                days += DAY;
+            if (time[i] < time[i - 1] - LARGEST_SLIP) {
+                first = jumps == 0 ? i : first;
+                jumps++;
             }
-            last = stamp;
-            time[i] = stamp + days;
+        }
+        if (jumps > 0) {
+            double back = time[first - 1] - time[first];
+            String more = jumps == 1 ? "" : " It happens " + jumps + " times.";
+            throw new InputException(Finding.fault(
+                            "time-backwards",
+                            new Place(file, lines[first], column),
+                            "time runs backwards here, from " + Shown.number(time[first - 1]) + " s to "
+                                    + Shown.number(time[first])
+                                    + " s, by " + Shown.number(rounded(back)) + " s." + more
+                                    + " Cut the file at this line into two recordings, or map the right time column.")
+                    .with("back_s", rounded(back))
+                    .with("jumps", jumps));
         }
     }
 
-    private static int spread(double[] time) {
-        int spread = 0;
-        double step = typicalStep(time);
+    /** To a millisecond: what a stamp can tell. */
+    private static double rounded(double seconds) {
+        return Math.rint(1000.0 * seconds) / 1000.0;
+    }
+
+    /** Rows that do not come after the row before share the time up to the next row that does. */
+    private void spread(double step) {
+        int equal = 0;
+        int slips = 0;
+        int firstSlip = 0;
+        double largest = 0.0;
         int i = 0;
         while (i < time.length) {
             int end = i + 1;
-            while (end < time.length && time[end] == time[i]) {
+            while (end < time.length && time[end] <= time[i]) {
+                double back = time[i] - time[end];
+                equal += back == 0.0 ? 1 : 0;
+                if (back > 0.0) {
+                    firstSlip = slips == 0 ? lines[end] : firstSlip;
+                    slips++;
+                    largest = Math.max(largest, back);
+                }
                 end++;
             }
-            int count = end - i;
-            if (count > 1) {
-                double start = time[i];
-                double gap = end < time.length ? time[end] - start : step * count;
-                double within = Math.min(gap, Math.max(step, 1e-3) * count * 4.0);
-                for (int k = 1; k < count; k++) {
-                    time[i + k] = start + within * k / count;
-                    spread++;
-                }
-            }
+            spread(i, end, step);
             i = end;
         }
-        return spread;
+        report(equal, slips, firstSlip, largest);
     }
 
-    private static double typicalStep(double[] time) {
-        double[] steps = new double[Math.max(0, time.length - 1)];
-        int n = 0;
+    private void spread(int from, int end, double step) {
+        int count = end - from;
+        double room = end < time.length ? time[end] - time[from] : step * count;
+        double within = Math.min(room, 4.0 * step * count);
+        for (int k = 1; k < count; k++) {
+            time[from + k] = time[from] + within * k / count;
+        }
+    }
+
+    private void report(int equal, int slips, int firstSlip, double largest) {
+        if (equal > 0) {
+            findings.add(Finding.note(
+                            "time-stamps-equal",
+                            Place.of(file),
+                            equal + " of " + time.length
+                                    + " rows share their time stamp with the row before; they are spread evenly up to the next stamp.")
+                    .with("rows", equal));
+        }
+        if (slips > 0) {
+            findings.add(Finding.note(
+                            "time-slips",
+                            new Place(file, firstSlip, column),
+                            "the clock steps back by " + Shown.number(rounded(largest)) + " s here; " + slips
+                                    + " rows are spread evenly over the time until it has caught up.")
+                    .with("rows", slips)
+                    .with("largest_s", rounded(largest)));
+        }
+    }
+
+    private void gaps(double step) {
+        double limit = Math.max(SHORTEST_GAP, GAP_STEPS * step);
+        int gaps = 0;
+        int longest = 0;
+        double most = 0.0;
         for (int i = 1; i < time.length; i++) {
+            double pause = time[i] - time[i - 1];
+            gaps += pause > limit ? 1 : 0;
+            if (pause > most) {
+                most = pause;
+                longest = i;
+            }
+        }
+        if (gaps > 0) {
+            findings.add(Finding.warning(
+                            "recording-gaps",
+                            new Place(file, lines[longest], column),
+                            "nothing was recorded for " + Shown.number(rounded(most)) + " s before this line"
+                                    + (gaps == 1 ? "" : "; there are " + gaps + " such gaps")
+                                    + ". What happened meanwhile is unknown to a simulation of this run.")
+                    .with("gaps", gaps)
+                    .with("longest_s", rounded(most)));
+        }
+    }
+
+    /** Median of the steps forward, of a sample of them in a long file. */
+    private double typicalStep() {
+        int stride = 1 + time.length / STEPS_LOOKED_AT;
+        double[] steps = new double[1 + time.length / stride];
+        int n = 0;
+        for (int i = 1; i < time.length; i += stride) {
             if (time[i] > time[i - 1]) {
                 steps[n++] = time[i] - time[i - 1];
             }
@@ -97,22 +188,5 @@ final class TimeBase {
         }
         Arrays.sort(steps, 0, n);
         return steps[n / 2];
-    }
-
-    /** Seconds of {@code hh:mm:ss} with or without a fraction; NaN when it is not a clock reading. */
-    static double clock(String text) {
-        String[] parts = text.split(":", -1);
-        if (parts.length != 3) {
-            return Double.NaN;
-        }
-        try {
-            int hours = Integer.parseInt(parts[0].trim());
-            int minutes = Integer.parseInt(parts[1].trim());
-            double seconds = Double.parseDouble(parts[2].trim());
-            boolean right = hours >= 0 && hours < 48 && minutes >= 0 && minutes < 60 && seconds >= 0 && seconds < 61;
-            return right ? hours * 3600.0 + minutes * 60.0 + seconds : Double.NaN;
-        } catch (NumberFormatException e) {
-            return Double.NaN;
-        }
     }
 }

@@ -1,2 +1,6 @@
-/** Recordings on disk: how text files of many makes are cut into rows. Names, units and time are given to them in {@code channel}. */
+/**
+ * Recordings on disk: how text files of many makes are cut into rows and cells. Start with
+ * {@link hotday.signals.log.DelimitedText}. What a column means, its unit and its time base are known in
+ * {@code hotday.signals.channel} only.
+ */
 package hotday.signals.log;

@@ -1,0 +1,17 @@
+package hotday.signals.channel;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Numbers of a recording as people write them in messages. */
+final class Shown {
+    private static final MathContext DIGITS = new MathContext(7);
+
+    private Shown() {}
+
+    /** Up to seven significant digits, at least one decimal: 88.0, 0.396, 1500.0. */
+    static String number(double value) {
+        BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        return (rounded.scale() < 1 ? rounded.setScale(1) : rounded).toPlainString();
+    }
+}

@@ -1,0 +1,37 @@
+package hotday.signals.log;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is known beforehand about the form of a text file.
+ *
+ * @param delimiter between cells; empty to tell it from the head of the file
+ * @param decimal mark of numbers
+ * @param comment lines that start with it are skipped; empty for none
+ * @param header which line holds the names, from 1, blank and comment lines not counted
+ */
+public record ReaderOptions(Optional<Character> delimiter, Decimal decimal, String comment, int header) {
+
+    /** The mark between whole and fraction of a number. */
+    public enum Decimal {
+        /** A comma where the cells are not cut by commas and numbers show it; otherwise a point. */
+        AUTO,
+        POINT,
+        COMMA
+    }
+
+    public ReaderOptions {
+        Objects.requireNonNull(delimiter, "delimiter");
+        Objects.requireNonNull(decimal, "decimal");
+        Objects.requireNonNull(comment, "comment");
+        if (header < 1) {
+            throw new IllegalArgumentException("header line " + header + " must be 1 or more");
+        }
+    }
+
+    /** Everything told from the file, names in its first line. */
+    public static ReaderOptions auto() {
+        return new ReaderOptions(Optional.empty(), Decimal.AUTO, "", 1);
+    }
+}
