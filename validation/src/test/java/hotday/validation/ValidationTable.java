@@ -1,6 +1,9 @@
 package hotday.validation;
 
 import hotday.validation.fit.NistChecks;
+import hotday.validation.physics.ExchangerChecks;
+import hotday.validation.physics.FluidChecks;
+import hotday.validation.physics.TransferChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +15,8 @@ import org.opentest4j.TestAbortedException;
  */
 public final class ValidationTable {
     /** Every subject, in the order printed. */
-    static final List<Topic> TOPICS = List.of(new NistChecks(), new DieselSedanChecks());
+    static final List<Topic> TOPICS = List.of(
+            new NistChecks(), new ExchangerChecks(), new TransferChecks(), new FluidChecks(), new DieselSedanChecks());
 
     /**
      * A topic that was computed.

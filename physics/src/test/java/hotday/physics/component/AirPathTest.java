@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hotday.physics.WorkedProblem;
 import hotday.physics.fluid.Air;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -192,5 +193,26 @@ class AirPathTest {
         assertThat(fan.shaftPower(0.5, 0.5, 1.2)).isCloseTo(0.125 * full, within(1e-9));
         assertThat(fan.pressure(0.5, 0.5, 1.2)).isCloseTo(0.25 * fan.pressure(1, 1, 1.2), within(1e-9));
         assertThat(fan.shaftPower(1.0, 1.0, 0.6)).isCloseTo(0.5 * full, within(1e-9));
+    }
+
+    @Test
+    void allocatesNothing() {
+        FanCurve fan = new FanCurve(320, -50, -100, 60, 90, 180, -30, 1.2);
+        com.sun.management.ThreadMXBean threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
+        double sum = manyFlows(fan, 20_000);
+        long before = threads.getCurrentThreadAllocatedBytes();
+        sum += manyFlows(fan, 100_000);
+        long bytes = threads.getCurrentThreadAllocatedBytes() - before;
+        assertThat(bytes).as("bytes for 100000 flows, sum %s", sum).isLessThan(10_000);
+    }
+
+    private static double manyFlows(FanCurve fan, int count) {
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            double drive = AirPath.ram(0.7, 1.1, 0.0003 * i) + AirPath.draught(1.1, 0.4, 310, 340);
+            double q = AirPath.flow(drive, fan, 0.6, 1.1, 20, 200);
+            sum += fan.pressure(q, 0.6, 1.1);
+        }
+        return sum;
     }
 }

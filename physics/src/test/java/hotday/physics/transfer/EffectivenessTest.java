@@ -181,4 +181,12 @@ class EffectivenessTest {
         assertThat(Arrangement.COUNTER_FLOW.ntu(0.5, 1.5)).isEmpty();
         assertThat(Arrangement.COUNTER_FLOW.ntu(0.5, Double.NaN)).isEmpty();
     }
+
+    /** A made-up radiator, recomputed for this check: 3000 W/K, 4320 and 2215.4 W/K, 65 K: 90.81 kW. */
+    @Test
+    void madeUpRadiator() {
+        double e = Effectiveness.crossBothUnmixedApproximate(3000 / 2215.4, 2215.4 / 4320);
+        assertThat(e).isCloseTo(0.63061, within(PRINTED));
+        assertThat(e * 2215.4 * 65 / 1e3).isCloseTo(90.81, within(0.005));
+    }
 }

@@ -47,4 +47,14 @@ class EngineHeatTest {
         assertThat(EngineHeat.conductance(-0.01, 0.09, 4, 0.06, 4.3e-5)).isEqualTo(0);
         assertThat(EngineHeat.fuelPower(-5e5, 1.6e5, 0.4, 2e-3, 200)).isEqualTo(0);
     }
+
+    /** Willans line, recomputed for this check: 2 l at 2000 rpm and 5 bar, inner efficiency 0.40, loss 1.6 bar. */
+    @Test
+    void willansLine() {
+        double fuel = EngineHeat.fuelPower(5e5, 1.6e5, 0.40, 2e-3, 2000 * RPM);
+        double brake = EngineHeat.power(5e5, 2e-3, 2000 * RPM);
+        assertThat(fuel).isCloseTo(55.0e3, withinPercentage(0.01));
+        assertThat(brake).isCloseTo(16.67e3, withinPercentage(0.03));
+        assertThat(brake / fuel).isCloseTo(0.3030, within(5e-5));
+    }
 }
