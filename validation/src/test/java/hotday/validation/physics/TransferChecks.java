@@ -87,7 +87,7 @@ public final class TransferChecks implements Topic {
         return Check.inside("petrol 2.0 l, full load: engine heat of fuel", 100 * share, 20, 36, "%", BALANCE);
     }
 
-    /** Three-litre turbocharged diesel at 3500 rpm, boost 2, equivalence ratio 0.65. */
+    /** Three-litre turbocharged diesel at 3500 rpm, charge air 2.2 kg/m3, equivalence ratio 0.65. */
     private static Check fullLoadDiesel() {
         double air = 0.9 * 2.2 * 3e-3 * 3500.0 / 120.0;
         double share = share(air, 0.65, 14.5, 42.8e6, 0.084, 6, 3e-3, 3500);
