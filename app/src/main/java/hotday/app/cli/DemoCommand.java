@@ -86,7 +86,8 @@ final class DemoCommand implements Callable<Integer> {
                         proof.pooledPrediction().rmse())));
         CeilingText.lines(proof.ceilings(), show).forEach(l -> console.result("         " + l));
         SignOffDoor.write(shop.signOff(name), sheet, proof);
-        console.result("5 sign off " + shop.signOff(name));
+        SignOffDoor.plots(shop.plots(name), sheet, proof);
+        console.result("5 sign off " + shop.signOff(name) + ", pictures in " + shop.plots(name));
         return truth(car, proof, show);
     }
 

@@ -52,6 +52,12 @@ final class ProveCommand implements Callable<Integer> {
     @Option(names = "--signoff", paramLabel = "PDF", description = "write the sign-off document here")
     private Optional<Path> signoff = Optional.empty();
 
+    @Option(
+            names = "--plots",
+            paramLabel = "FOLDER",
+            description = "write the pictures here as SVG: ceilings, and every run")
+    private Optional<Path> plots = Optional.empty();
+
     @Option(names = "--seed", defaultValue = "1", description = "of everything random (default ${DEFAULT-VALUE})")
     private long seed;
 
@@ -85,11 +91,13 @@ final class ProveCommand implements Callable<Integer> {
                 sheet.vehicle(), seen, unseen, observe.isPresent(), seed, used, console::progress, () -> false));
         console.clear();
         signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
+        plots.ifPresent(folder -> SignOffDoor.plots(folder, sheet, proof));
         if (json) {
             console.json(ProofJson.of(proof));
         } else {
             new ProofText(new Display(sheet.units())).lines(proof).forEach(console::result);
             signoff.ifPresent(path -> console.result("Sign-off written to " + path));
+            plots.ifPresent(folder -> console.result("Pictures written to " + folder));
         }
         return proof.ceilings().stream().allMatch(c -> c.low() >= c.designAmbient())
                 ? CommandLineDoor.HOLDS

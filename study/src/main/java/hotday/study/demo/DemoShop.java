@@ -60,6 +60,10 @@ public final class DemoShop {
         return folder.resolve("builds").resolve(name).resolve("signoff.pdf");
     }
 
+    public Path plots(String name) {
+        return folder.resolve("builds").resolve(name).resolve("plots");
+    }
+
     /** Lets the virtual car of a build drive a mild day and leaves its recordings in the shop. */
     public VirtualCar drive(String name, long seed) {
         return VirtualCar.of(name, BuildSheet.read(build(name)).vehicle(), folder, seed);

@@ -40,17 +40,17 @@ public record CeilingChart(List<Row> rows, double design, String unit) {
             highest = Math.max(highest, Double.isNaN(r.beforeHigh()) ? r.high() : Math.max(r.high(), r.beforeHigh()));
         }
         double margin = 0.05 * (highest - lowest) + 1;
-        double x = left + 172;
+        double x = left + 180;
         double h = rows.size() * ROW;
         Frame frame = new Frame(
-                canvas, x, top + 14, width - 178, h, new double[] {lowest - margin, highest + margin}, new double[] {
+                canvas, x, top + 14, width - 186, h, new double[] {lowest - margin, highest + margin}, new double[] {
                     0, rows.size()
                 });
         for (double t : Ticks.between(lowest - margin, highest + margin, 8)) {
             canvas.line(frame.x(t), top + 14, frame.x(t), top + 14 + h, Pen.GRID);
             canvas.text(frame.x(t), top + 24 + h, Ticks.label(t, 1), 7.5, Anchor.MIDDLE, Ink.BLACK, false);
         }
-        canvas.rectangle(x, top + 14, width - 178, h, Ink.NONE, Pen.FRAME);
+        canvas.rectangle(x, top + 14, width - 186, h, Ink.NONE, Pen.FRAME);
         for (int i = 0; i < rows.size(); i++) {
             row(canvas, frame, rows.get(i), left, top + 14 + i * ROW);
         }

@@ -45,7 +45,7 @@ final class Frame {
                 canvas.text(x(t), top + height + 10, Ticks.label(t, xStep), SMALL, Anchor.MIDDLE, Ink.BLACK, false);
             }
         }
-        int rows = Math.max(2, (int) (height / 22));
+        int rows = Math.max(4, (int) (height / 22));
         double yStep = Ticks.step(yLow, yHigh, rows);
         for (double t : Ticks.between(yLow, yHigh, rows)) {
             canvas.line(left, y(t), left + width, y(t), Pen.GRID);

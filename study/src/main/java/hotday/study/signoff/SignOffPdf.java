@@ -4,7 +4,6 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.Severity;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
-import hotday.core.unit.Unit;
 import hotday.study.picture.CeilingChart;
 import hotday.study.picture.TraceChart;
 import hotday.study.prove.Bracket;
@@ -20,7 +19,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +33,7 @@ public final class SignOffPdf {
     private final BuildSheet sheet;
     private final Proof proof;
     private final Display show;
+    private final ProofCharts charts;
     private final String version;
     private final LocalDate date;
 
@@ -42,6 +41,7 @@ public final class SignOffPdf {
         this.sheet = sheet;
         this.proof = proof;
         this.show = new Display(sheet.units());
+        this.charts = new ProofCharts(proof, show);
         this.version = version;
         this.date = date;
     }
@@ -89,7 +89,7 @@ public final class SignOffPdf {
             pages.bullet(c.best().kase().title() + ": " + sentence(c));
         }
         pages.space(8);
-        CeilingChart chart = chart();
+        CeilingChart chart = charts.ceilings();
         pages.drawing(chart.height() + 10, (canvas, y) -> chart.draw(canvas, Pages.LEFT, y, Pages.WIDTH));
     }
 
@@ -114,27 +114,6 @@ public final class SignOffPdf {
                         : "At the design day it is not certain.";
         return answer + " (" + show.number(Quantity.TEMPERATURE, c.low()) + " to "
                 + show.number(Quantity.TEMPERATURE, c.high()) + "); " + first + ". " + design;
-    }
-
-    private CeilingChart chart() {
-        Unit unit = show.unitFor(Quantity.TEMPERATURE);
-        List<CeilingChart.Row> rows = new ArrayList<>();
-        for (int i = 0; i < proof.ceilings().size(); i++) {
-            CeilingReport after = proof.ceilings().get(i);
-            CeilingReport before = proof.ceilingsBefore().get(i);
-            String title = after.best().kase().title();
-            int comma = title.indexOf(',');
-            rows.add(new CeilingChart.Row(
-                    comma < 0 ? title : title.substring(0, comma),
-                    unit.fromSi(after.best().ambient()),
-                    unit.fromSi(after.low()),
-                    unit.fromSi(after.high()),
-                    unit.fromSi(before.low()),
-                    unit.fromSi(before.high()),
-                    (comma < 0 ? "" : title.substring(comma + 2) + "; ")
-                            + after.best().binding().title() + " first"));
-        }
-        return new CeilingChart(rows, unit.fromSi(sheet.vehicle().designAmbient()), unit.symbol());
     }
 
     private void build(Pages pages) throws IOException {
@@ -234,28 +213,11 @@ public final class SignOffPdf {
     }
 
     private void traces(Pages pages) throws IOException {
-        Unit unit = show.unitFor(Quantity.TEMPERATURE);
-        Unit step = show.unitFor(Quantity.TEMPERATURE_DIFFERENCE);
         for (RunReport r : proof.runs()) {
-            double[] none = new double[r.time().length];
-            Arrays.fill(none, Double.NaN);
-            TraceChart chart = new TraceChart(
-                    r.name() + (r.role() == RunReport.Role.FIT ? " (fitted)" : " (predicted from its inputs)"),
-                    r.time(),
-                    shown(r.measured(), unit),
-                    r.single() ? shown(r.predicted(), unit) : none,
-                    shown(r.lower(), unit),
-                    shown(r.upper(), unit),
-                    unit.symbol(),
-                    step.symbol(),
-                    unit.factor() / step.factor());
+            TraceChart chart = charts.trace(r);
             pages.drawing(
                     TRACE_HEIGHT, (canvas, y) -> chart.draw(canvas, Pages.LEFT, y + 8, Pages.WIDTH, TRACE_HEIGHT - 12));
         }
-    }
-
-    private static double[] shown(double[] kelvin, Unit unit) {
-        return Arrays.stream(kelvin).map(unit::fromSi).toArray();
     }
 
     private void told(Pages pages) throws IOException {
