@@ -41,7 +41,7 @@ public enum Coefficient implements Slot {
     THERMOSTAT_INLET_SHARE("1"),
     /** Radiator air side at 3 m/s and 1.2 kg/m3. */
     RADIATOR_AIR_CONDUCTANCE("W/K"),
-    /** Radiator coolant side at reference pump flow. */
+    /** Radiator coolant side at the sheet's reference flow. */
     RADIATOR_COOLANT_CONDUCTANCE("W/K"),
     /** Multiplier on recovered ram pressure. */
     RAM_LEVEL("1"),

@@ -46,8 +46,7 @@ final class NominalCoefficients {
         k[Coefficient.DRIVE_FUEL_LEVEL.ordinal()] = 1.0;
         k[Coefficient.THERMOSTAT_LEAK.ordinal()] = spec.thermostat().leak();
         k[Coefficient.RADIATOR_AIR_CONDUCTANCE.ordinal()] = spec.radiator().airConductance();
-        k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()] = spec.radiator().coolantConductance()
-                * Math.pow(k[Coefficient.PUMP_FLOW.ordinal()] / spec.radiator().coolantFlow(), 0.6);
+        k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()] = spec.radiator().coolantConductance();
         k[Coefficient.RAM_LEVEL.ordinal()] = 1.0;
         k[Coefficient.STILL_AIR_SPEED.ordinal()] = 0.15;
         k[Coefficient.FAN_LEVEL.ordinal()] = 1.0;

@@ -1,5 +1,6 @@
 package hotday.vehicle.plant;
 
+import hotday.core.table.Curve;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.Arrays;
 
@@ -25,8 +26,6 @@ public final class Plant {
     /** Coupling left when the engine and its pump stand. */
     private static final double STANDING_SHARE = 0.15;
 
-    private static final double COOLANT_SIDE_EXPONENT = 0.6;
-
     private final double[] k;
     private final GasSide gasSide;
     private final double faceArea;
@@ -44,6 +43,8 @@ public final class Plant {
     private final double fanSlewDown;
     private final double pumpSpeed;
     private final double coolantHeatCapacity;
+    private final Curve coolantSide;
+    private final double coolantFlow;
 
     Plant(VehicleSpec spec, double[] coefficients, double coolantHeatCapacity) {
         this.k = coefficients;
@@ -64,6 +65,8 @@ public final class Plant {
         this.fanSlewDown = spec.fan().slewDown();
         this.pumpSpeed = spec.coolant().pumpSpeed();
         this.coolantHeatCapacity = coolantHeatCapacity;
+        this.coolantSide = Curve.of(spec.radiator().flowShare(), spec.radiator().conductanceShare());
+        this.coolantFlow = spec.radiator().coolantFlow();
     }
 
     private Plant(Plant other, double[] coefficients) {
@@ -84,6 +87,8 @@ public final class Plant {
         this.fanSlewDown = other.fanSlewDown;
         this.pumpSpeed = other.pumpSpeed;
         this.coolantHeatCapacity = other.coolantHeatCapacity;
+        this.coolantSide = other.coolantSide;
+        this.coolantFlow = other.coolantFlow;
     }
 
     /** The plant of a sheet as it stands. */
@@ -250,8 +255,8 @@ public final class Plant {
         }
         double air = k[Coefficient.RADIATOR_AIR_CONDUCTANCE.ordinal()]
                 * Math.pow(faceSpeed * density / (REFERENCE_FACE_SPEED * REFERENCE_AIR_DENSITY), airExponent);
-        double flow = Math.max(radiatorFlow / k[Coefficient.PUMP_FLOW.ordinal()], 1e-4);
-        double coolant = k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()] * Math.pow(flow, COOLANT_SIDE_EXPONENT);
+        double coolant =
+                k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()] * coolantSide.value(radiatorFlow / coolantFlow);
         double ua = air * coolant / (air + coolant);
         return airCapacity * -Math.expm1(-ua / airCapacity) / CELLS;
     }

@@ -5,6 +5,9 @@ package hotday.vehicle.plant;
  * allocates nothing.
  */
 public final class Run {
+    /** Below this rounding of near-equal temperatures would be compared with nothing, W. */
+    private static final double LEAST_PASSED = 1.0;
+
     private final Plant plant;
     private final double[] x = new double[State.COUNT];
     private final double[] u = new double[Input.COUNT];
@@ -44,9 +47,7 @@ public final class Run {
         out += leaving * dt;
         stored += held * dt;
         double passed = Math.abs(entering) + Math.abs(leaving) + Math.abs(held);
-        if (passed > 0.0) {
-            worst = Math.max(worst, Math.abs(entering - leaving - held) / passed);
-        }
+        worst = Math.max(worst, Math.abs(entering - leaving - held) / Math.max(passed, LEAST_PASSED));
     }
 
     public Plant plant() {
@@ -108,7 +109,7 @@ public final class Run {
         return stored;
     }
 
-    /** Largest relative gap of the heat balance over all steps so far. */
+    /** Largest gap of the heat balance over all steps so far, relative to the heat that passed, 1 W at least. */
     public double worstBalance() {
         return worst;
     }

@@ -6,6 +6,7 @@ import hotday.physics.component.CatalogueCore;
 import hotday.physics.fluid.Coolant;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The radiator block: catalogue dimensions are enough; a measured conductance replaces what follows from them. */
 final class RadiatorSection {
@@ -13,6 +14,9 @@ final class RadiatorSection {
     private static final double PER_INCH = 1 / 0.0254;
     private static final double REFERENCE_FACE_SPEED = 3.0;
     private static final double WARM = 368.15;
+
+    private static final List<Double> FLOW_SHARES =
+            IntStream.rangeClosed(0, 32).mapToObj(i -> i == 0 ? 1e-3 : 0.05 * i).toList();
 
     private final Section s;
 
@@ -81,8 +85,18 @@ final class RadiatorSection {
                 core.airExponent(),
                 inside,
                 flow,
+                FLOW_SHARES,
+                conductanceShares(core, flow, coolant.glycolVolumeShare()),
                 resistance[0],
                 resistance[1],
                 core.heatCapacity(coolant.glycolVolumeShare()));
+    }
+
+    /** Coolant side at shares of the reference flow, over its value there. */
+    private static List<Double> conductanceShares(CatalogueCore core, double flow, double glycol) {
+        double reference = core.coolantConductance(flow, glycol);
+        return FLOW_SHARES.stream()
+                .map(share -> core.coolantConductance(share * flow, glycol) / reference)
+                .toList();
     }
 }

@@ -157,6 +157,8 @@ public record VehicleSpec(
      * @param airExponent how the air side grows with face speed
      * @param coolantConductance coolant-side h A at {@code coolantFlow}, W/K
      * @param coolantFlow reference flow, kg/s
+     * @param flowShare, conductanceShare how the coolant side changes with flow, both over their reference values, flow
+     *     rising from zero; flat while the tubes are laminar
      * @param resistanceLinear, resistanceSquare core pressure drop a v + b v|v|, Pa with v in m/s at 1.2 kg/m3
      * @param heatCapacity metal and coolant inside, J/K
      */
@@ -168,9 +170,16 @@ public record VehicleSpec(
             double airExponent,
             double coolantConductance,
             double coolantFlow,
+            List<Double> flowShare,
+            List<Double> conductanceShare,
             double resistanceLinear,
             double resistanceSquare,
             double heatCapacity) {
+        public Radiator {
+            flowShare = List.copyOf(flowShare);
+            conductanceShare = List.copyOf(conductanceShare);
+        }
+
         public double faceArea() {
             return width * height;
         }
