@@ -34,7 +34,7 @@ class PlantTest {
             if (i % 7 == 0) {
                 shake(run, random);
             }
-            run.step(random.nextDouble(0.01, 2.0));
+            run.step(random.nextDouble(0.1, 2.0));
             assertThat(run.get(State.JACKET)).isFinite();
         }
         assertThat(run.worstBalance()).isLessThan(BALANCE);
