@@ -16,6 +16,9 @@ final class TimeBase {
     private static final double EPOCH = 1e7;
 
     private static final int STEPS_LOOKED_AT = 50_000;
+    /** Rows on one stamp before a pause do not spread over it: no further than this many steps. */
+    private static final double LONGEST_SHARE = 4.0;
+
     private static final double GAP_STEPS = 10.0;
     private static final double SHORTEST_GAP = 5.0; // s
 
@@ -121,8 +124,8 @@ final class TimeBase {
 
     private void spread(int from, int end, double step) {
         int count = end - from;
-        double room = end < time.length ? time[end] - time[from] : step * count;
-        double within = Math.min(room, 4.0 * step * count);
+        double room = end < time.length ? time[end] - time[from] : step;
+        double within = Math.min(room, LONGEST_SHARE * step);
         for (int k = 1; k < count; k++) {
             time[from + k] = time[from] + within * k / count;
         }

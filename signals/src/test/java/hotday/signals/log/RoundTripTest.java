@@ -1,6 +1,7 @@
 package hotday.signals.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tables written with every freedom that loggers take, from fixed seeds, must come back cell for cell. */
 class RoundTripTest {
-    private static final int TABLES_EACH = 60;
+    private static final int TABLES_EACH = 40;
 
     @TempDir
     private Path folder;
@@ -48,7 +49,9 @@ class RoundTripTest {
                 cells.add(row.text(c));
                 String point = row.text(c).replace(',', '.');
                 double expected = row.blank(c) ? Double.NaN : Double.parseDouble(point);
-                assertThat(row.number(c)).isEqualTo(Double.valueOf(expected));
+                if (Double.compare(row.number(c), expected) != 0) {
+                    fail("line " + row.line() + " gives " + row.number(c) + " for " + row.text(c) + " in\n" + text);
+                }
             }
             rows.add(cells);
         });
