@@ -15,9 +15,14 @@ public final class EngineHeat {
     public static final double FRICTION_LINEAR = 15_000.0;
     public static final double FRICTION_SQUARE = 5_000.0;
 
-    private static final double GAS_TEMPERATURE_LEAN = 430.0; // K
-    private static final double GAS_TEMPERATURE_STOICHIOMETRIC = 890.0;
-    private static final double GAS_TEMPERATURE_BEND = 0.6;
+    /** Mean effective gas temperature of a stoichiometric petrol engine, K; see {@link #gasTemperature}. */
+    public static final double PETROL_GAS_TEMPERATURE = 650.0;
+
+    /** The same of a diesel, carried on to the stoichiometric mixture it never burns, K. */
+    public static final double DIESEL_GAS_TEMPERATURE = 780.0;
+
+    /** Without fuel the gas is about as warm as the walls, K. */
+    private static final double MOTORED_GAS_TEMPERATURE = 370.0;
 
     private EngineHeat() {}
 
@@ -56,16 +61,17 @@ public final class EngineHeat {
     }
 
     /**
-     * Mean effective gas temperature, K: 430 + 460 phi^0.6 up to the stoichiometric mixture, 890 K above. Approximate: shape and
-     * ends from memory of the curve in Taylor, vol. 1, ch. 8 (about 530 K very lean, 890 K stoichiometric), for intake
-     * air near 300 K; some 50 K of doubt. It decides the share of coolant heat in the fuel, so a fit should move it.
+     * Mean effective gas temperature, K: from 370 K without fuel in proportion to the mixture, constant above the
+     * stoichiometric one. The end values are chosen so that coolant heat at full load falls inside Heywood's energy balance
+     * and near what is quoted for a hot idle (docs/physics/engine-heat.md); some 50 K of doubt. It decides the share of
+     * coolant heat in the fuel, so a fit should move it.
      *
      * @param equivalenceRatio fuel/air over stoichiometric fuel/air, 0..1.3
+     * @param stoichiometric {@link #PETROL_GAS_TEMPERATURE} or {@link #DIESEL_GAS_TEMPERATURE}
      */
-    public static double gasTemperature(double equivalenceRatio) {
+    public static double gasTemperature(double equivalenceRatio, double stoichiometric) {
         double phi = Math.min(Math.max(0.0, equivalenceRatio), 1.0);
-        return GAS_TEMPERATURE_LEAN
-                + (GAS_TEMPERATURE_STOICHIOMETRIC - GAS_TEMPERATURE_LEAN) * Math.pow(phi, GAS_TEMPERATURE_BEND);
+        return MOTORED_GAS_TEMPERATURE + (stoichiometric - MOTORED_GAS_TEMPERATURE) * phi;
     }
 
     /**

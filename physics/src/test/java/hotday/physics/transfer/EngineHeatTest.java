@@ -32,12 +32,13 @@ class EngineHeatTest {
     }
 
     @Test
-    void gasTemperatureRisesToTheStoichiometricMixture() {
-        assertThat(EngineHeat.gasTemperature(1.0)).isCloseTo(890, within(1e-9));
-        assertThat(EngineHeat.gasTemperature(1.2)).isCloseTo(890, within(1e-9));
-        assertThat(EngineHeat.gasTemperature(0.08)).isCloseTo(530, within(10.0));
+    void gasTemperatureRisesWithTheMixtureUpToTheStoichiometricOne() {
+        double petrol = EngineHeat.PETROL_GAS_TEMPERATURE;
+        assertThat(EngineHeat.gasTemperature(1.0, petrol)).isCloseTo(petrol, within(1e-9));
+        assertThat(EngineHeat.gasTemperature(1.2, petrol)).isCloseTo(petrol, within(1e-9));
         for (double phi = 0; phi < 0.95; phi += 0.05) {
-            assertThat(EngineHeat.gasTemperature(phi + 0.05)).isGreaterThan(EngineHeat.gasTemperature(phi));
+            assertThat(EngineHeat.gasTemperature(phi + 0.05, petrol))
+                    .isGreaterThan(EngineHeat.gasTemperature(phi, petrol));
         }
     }
 

@@ -1,5 +1,6 @@
 package hotday.vehicle.plant;
 
+import hotday.physics.transfer.EngineHeat;
 import hotday.vehicle.spec.VehicleSpec;
 
 /**
@@ -14,11 +15,6 @@ final class GasSide {
     private static final double AIR_GAS_CONSTANT = 287.055;
     private static final double INTAKE_TEMPERATURE = 310.0; // K
     private static final double BREATHING = 0.9; // volumetric efficiency
-    /** Effective gas temperature without fuel and at the stoichiometric mixture, K; from memory of Taylor's curve. */
-    private static final double GAS_TEMPERATURE_LEAN = 430.0;
-
-    private static final double GAS_TEMPERATURE_RICH = 890.0;
-    private static final double GAS_TEMPERATURE_BEND = 0.6;
     /** Friction rises as exp of this per kelvin below warm oil (363 K); from memory, thin-film viscosity slope. */
     private static final double OIL_FRICTION_SLOPE = 1.0 / 50.0;
 
@@ -29,7 +25,8 @@ final class GasSide {
     private final double stoichiometricRatio;
     private final double heatingValue;
     private final double bore;
-    private final double pistonArea;
+    private final int cylinders;
+    private final double gasTemperature;
     private final double displacement;
     private final double boost;
     private final double ratedFuelPower;
@@ -46,7 +43,8 @@ final class GasSide {
         stoichiometricRatio = e.stoichiometricRatio();
         heatingValue = e.heatingValue();
         bore = e.bore();
-        pistonArea = e.cylinders() * Math.PI / 4.0 * e.bore() * e.bore();
+        cylinders = e.cylinders();
+        gasTemperature = petrol ? EngineHeat.PETROL_GAS_TEMPERATURE : EngineHeat.DIESEL_GAS_TEMPERATURE;
         displacement = e.displacement();
         boost = spec.chargeAir().map(VehicleSpec.ChargeAir::boostAtRated).orElse(1.0);
         chargeEffectiveness =
@@ -68,10 +66,9 @@ final class GasSide {
             return 0.0;
         }
         double fuelPower = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]);
-        double flux = (fuelPower / heatingValue + airFlow(u)) / pistonArea;
-        double reynolds = flux * bore / GAS_VISCOSITY;
-        double nusselt = 10.4 * Math.pow(reynolds, 0.75);
-        double conductance = k[Coefficient.GAS_HEAT_LEVEL.ordinal()] * nusselt * GAS_CONDUCTIVITY / bore * pistonArea;
+        double flow = fuelPower / heatingValue + airFlow(u);
+        double conductance = k[Coefficient.GAS_HEAT_LEVEL.ordinal()]
+                * EngineHeat.conductance(flow, bore, cylinders, GAS_CONDUCTIVITY, GAS_VISCOSITY);
         double fuelExponent = k[Coefficient.GAS_HEAT_FUEL_EXPONENT.ordinal()];
         double speedExponent = k[Coefficient.GAS_HEAT_SPEED_EXPONENT.ordinal()];
         if (fuelExponent != 0.0) {
@@ -87,13 +84,8 @@ final class GasSide {
     /** Mean effective gas temperature, K. */
     double temperature(double[] u) {
         double air = airFlow(u);
-        if (air <= 0.0) {
-            return GAS_TEMPERATURE_LEAN;
-        }
         double fuel = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]) / heatingValue;
-        double ratio = Math.min(fuel * stoichiometricRatio / air, 1.2);
-        return GAS_TEMPERATURE_LEAN
-                + (GAS_TEMPERATURE_RICH - GAS_TEMPERATURE_LEAN) * Math.pow(ratio, GAS_TEMPERATURE_BEND);
+        return EngineHeat.gasTemperature(air > 0.0 ? fuel * stoichiometricRatio / air : 0.0, gasTemperature);
     }
 
     /** Air drawn by the engine, kg/s: recorded, or from fuel (petrol) or from displacement and boost (diesel). */

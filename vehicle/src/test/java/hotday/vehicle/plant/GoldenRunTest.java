@@ -14,15 +14,15 @@ class GoldenRunTest {
     private static final double FROZEN = 1e-7; // K, W: rounding of another JVM, nothing else
 
     // after each leg: coolant K, oil K, radiator W
-    private static final double JACKET_1 = 335.1984615056663;
-    private static final double OIL_1 = 331.7369207771234;
-    private static final double RADIATOR_1 = 96.0748554810652;
-    private static final double JACKET_2 = 368.15508286696144;
-    private static final double OIL_2 = 399.8086288759566;
-    private static final double RADIATOR_2 = 39991.51368347309;
-    private static final double JACKET_3 = 361.11742087498834;
-    private static final double OIL_3 = 380.3987920078354;
-    private static final double RADIATOR_3 = 11312.997396439456;
+    private static final double JACKET_1 = 319.4573371098718;
+    private static final double OIL_1 = 322.67584635121955;
+    private static final double RADIATOR_1 = 54.09799940280871;
+    private static final double JACKET_2 = 364.53439393019727;
+    private static final double OIL_2 = 388.9063933561302;
+    private static final double RADIATOR_2 = 27551.31122867869;
+    private static final double JACKET_3 = 358.27764327235354;
+    private static final double OIL_3 = 371.03507890438414;
+    private static final double RADIATOR_3 = 5889.215000501475;
 
     @Test
     void warmUpPullAndIdle() {
