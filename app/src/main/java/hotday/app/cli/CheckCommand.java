@@ -1,5 +1,6 @@
 package hotday.app.cli;
 
+import hotday.core.finding.InputException;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.vehicle.sheet.Assumption;
@@ -31,13 +32,23 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        BuildSheet sheet = BuildSheet.read(build);
-        if (json) {
-            CheckJson.print(console, sheet);
-        } else {
-            text(sheet);
-        }
+        return json ? forMachines() : forPeople();
+    }
+
+    private int forPeople() {
+        text(BuildSheet.read(build));
         return CommandLineDoor.HOLDS;
+    }
+
+    /** Faults are a result here: they go to standard output as everything that machines read. */
+    private int forMachines() {
+        try {
+            CheckJson.print(console, BuildSheet.read(build));
+            return CommandLineDoor.HOLDS;
+        } catch (InputException wrong) {
+            CheckJson.print(console, wrong);
+            return CommandLineDoor.WRONG_INPUT;
+        }
     }
 
     private void text(BuildSheet sheet) {

@@ -1,11 +1,13 @@
 package hotday.app.cli;
 
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
 import hotday.vehicle.sheet.Assumption;
 import hotday.vehicle.sheet.BuildSheet;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A sheet in order, for machines. Stands apart so that {@code --help} need not load the JSON library. */
+/** A sheet, or its faults, for machines. Stands apart so that {@code --help} need not load the JSON library. */
 final class CheckJson {
     private CheckJson() {}
 
@@ -16,6 +18,19 @@ final class CheckJson {
         ArrayNode all = root.putArray("assumptions");
         for (Assumption a : sheet.assumptions()) {
             all.addObject().put("key", a.key()).put("value", a.value()).put("reason", a.reason());
+        }
+        console.json(root);
+    }
+
+    static void print(Console console, InputException wrong) {
+        ObjectNode root = Console.object();
+        root.put("in_order", false);
+        ArrayNode all = root.putArray("faults");
+        for (Finding finding : wrong.findings()) {
+            ObjectNode fault = all.addObject().put("key", finding.key()).put("message", finding.message());
+            finding.place()
+                    .ifPresent(p ->
+                            fault.put("file", p.file()).put("line", p.line()).put("column", p.column()));
         }
         console.json(root);
     }

@@ -1,8 +1,11 @@
 package hotday.core.unit;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -19,26 +22,35 @@ public final class Units {
     /** What a gauge shows and a tyre shop says: no word on what it counts from. */
     private static final Set<String> AMBIGUOUS = Set.of("psi", "bar");
 
+    /** Stands before a symbol that was brought to small letters; nobody can type it. */
+    private static final String ANY_CASE = "\n";
+
+    private static final Map<Quantity, Map<String, Unit>> KNOWN = known();
+
     private Units() {}
 
     /** The unit of that symbol; spelling with or without blanks, case counts only where two units differ by it. */
     public static Optional<Unit> find(Quantity quantity, String symbol) {
         String wanted = squeeze(symbol);
-        Optional<Unit> exact = search(quantity, wanted, false);
-        return exact.isPresent() ? exact : search(quantity, wanted, true);
+        Map<String, Unit> known = KNOWN.get(quantity);
+        Unit exact = known.get(wanted);
+        return Optional.ofNullable(exact != null ? exact : known.get(ANY_CASE + wanted.toLowerCase(Locale.ROOT)));
     }
 
-    private static Optional<Unit> search(Quantity quantity, String wanted, boolean anyCase) {
-        List<Unit> units = quantity.units();
-        for (int i = 0; i < units.size(); i++) {
-            for (String alias : quantity.aliases().get(i)) {
-                String known = squeeze(alias);
-                if (anyCase ? known.equalsIgnoreCase(wanted) : known.equals(wanted)) {
-                    return Optional.of(units.get(i));
+    private static Map<Quantity, Map<String, Unit>> known() {
+        Map<Quantity, Map<String, Unit>> all = new EnumMap<>(Quantity.class);
+        for (Quantity quantity : Quantity.values()) {
+            Map<String, Unit> symbols = new HashMap<>();
+            for (int i = 0; i < quantity.units().size(); i++) {
+                Unit unit = quantity.units().get(i);
+                for (String alias : quantity.aliases().get(i)) {
+                    symbols.put(squeeze(alias), unit);
+                    symbols.putIfAbsent(ANY_CASE + squeeze(alias).toLowerCase(Locale.ROOT), unit);
                 }
             }
+            all.put(quantity, symbols);
         }
-        return Optional.empty();
+        return all;
     }
 
     private static String squeeze(String symbol) {

@@ -4,10 +4,14 @@ import hotday.core.typed.TypedMap;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
+import hotday.core.unit.Units;
 import java.util.List;
 import java.util.Optional;
 
-/** One block of a build sheet: typed values with ranges, and defaults that are written down when they are used. */
+/**
+ * One block of a build sheet: typed values with ranges, and defaults that are written down when they are used. Ranges and
+ * fixed defaults are given as they could be typed.
+ */
 final class Section {
     private static final Display METRIC = new Display(UnitSystem.METRIC);
 
@@ -23,16 +27,23 @@ final class Section {
 
     /** A block that may be left out; its keys are all the caller will ask for. */
     static Section optional(TypedMap root, String name, List<Assumption> assumptions, String... keys) {
-        Optional<TypedMap> map = root.map(name);
-        map.ifPresent(m -> m.refuseUnknown(keys));
-        return new Section(name, map, assumptions);
+        return new Section(name, known(root.map(name), keys), assumptions);
     }
 
     /** A block that must be there. */
     static Section required(TypedMap root, String name, List<Assumption> assumptions, String... keys) {
-        Optional<TypedMap> map = root.requiredMap(name);
+        return new Section(name, known(root.requiredMap(name), keys), assumptions);
+    }
+
+    /** A block inside this one that may be left out. */
+    Optional<Section> inner(String key, String... keys) {
+        return known(map.flatMap(m -> m.map(key)), keys)
+                .map(m -> new Section(name + "." + key, Optional.of(m), assumptions));
+    }
+
+    private static Optional<TypedMap> known(Optional<TypedMap> map, String... keys) {
         map.ifPresent(m -> m.refuseUnknown(keys));
-        return new Section(name, map, assumptions);
+        return map;
     }
 
     boolean present() {
@@ -43,30 +54,17 @@ final class Section {
         return map.isPresent() && map.get().has(key);
     }
 
-    Optional<TypedMap> map() {
-        return map;
+    /** A text that must be typed; empty after a fault. */
+    String requiredText(String key) {
+        return map.flatMap(m -> m.requiredText(key)).orElse("");
     }
 
-    /** A value that must be typed; NaN after a fault. */
-    double required(String key, Quantity q, double low, double high) {
-        return map.map(m -> m.requiredQuantity(key, q, low, high)).orElse(Double.NaN);
-    }
-
-    /** A typed value, or the default, which is then listed with its reason. */
-    double value(String key, Quantity q, double low, double high, double otherwise, String reason) {
-        if (has(key)) {
-            return map.orElseThrow().quantity(key, q, low, high, otherwise);
+    /** One of a few words that must be typed; the first of them after a fault. */
+    String requiredWord(String key, String... allowed) {
+        if (present() && !has(key)) {
+            fault(key, "'" + name + "." + key + "' is missing: one of " + String.join(", ", allowed));
         }
-        assume(key, METRIC.format(q, otherwise), reason);
-        return otherwise;
-    }
-
-    int integer(String key, int low, int high, int otherwise, String reason) {
-        if (has(key)) {
-            return map.orElseThrow().integer(key, low, high, otherwise);
-        }
-        assume(key, Integer.toString(otherwise), reason);
-        return otherwise;
+        return map.flatMap(m -> m.text(key, allowed)).orElse(allowed[0]);
     }
 
     /** One of a few words. */
@@ -78,7 +76,62 @@ final class Section {
         return otherwise;
     }
 
-    private void assume(String key, String value, String reason) {
+    /** A value that must be typed; NaN after a fault. */
+    double required(String key, Quantity q, String low, String high) {
+        return map.map(m -> m.requiredQuantity(key, q, Units.parse(q, low), Units.parse(q, high)))
+                .orElse(Double.NaN);
+    }
+
+    /** A typed value, or the default, which is then listed with its reason; NaN after a fault. */
+    double value(String key, Quantity q, String low, String high, String otherwise, String reason) {
+        double si = Units.parse(q, otherwise);
+        return has(key) ? typed(key, q, low, high) : assumed(key, si, otherwise, reason);
+    }
+
+    /** The same with a default that follows from other values, SI. */
+    double derived(String key, Quantity q, String low, String high, double otherwise, String reason) {
+        return has(key)
+                ? typed(key, q, low, high)
+                : assumed(key, otherwise, METRIC.unitFor(q).text(otherwise), reason);
+    }
+
+    private double typed(String key, Quantity q, String low, String high) {
+        return map.orElseThrow().requiredQuantity(key, q, Units.parse(q, low), Units.parse(q, high));
+    }
+
+    private double assumed(String key, double si, String text, String reason) {
+        assume(key, text, reason);
+        return si;
+    }
+
+    int integer(String key, int low, int high, int otherwise, String reason) {
+        if (has(key)) {
+            return map.orElseThrow().integer(key, low, high, otherwise);
+        }
+        assume(key, Integer.toString(otherwise), reason);
+        return otherwise;
+    }
+
+    /** A list of values in SI; empty when absent or wrong. */
+    List<Double> list(String key, Quantity q, String low, String high) {
+        return map.map(m -> m.quantities(key, q, Units.parse(q, low), Units.parse(q, high)))
+                .orElse(List.of());
+    }
+
+    /** A curve of pairs in SI; empty when absent or wrong. */
+    List<List<Double>> pairs(String key, Quantity x, String lowX, String highX, Quantity y, String lowY, String highY) {
+        return map.map(m -> m.pairs(
+                        key,
+                        x,
+                        Units.parse(x, lowX),
+                        Units.parse(x, highX),
+                        y,
+                        Units.parse(y, lowY),
+                        Units.parse(y, highY)))
+                .orElse(List.of());
+    }
+
+    void assume(String key, String value, String reason) {
         assumptions.add(new Assumption(name + "." + key, value, reason));
     }
 

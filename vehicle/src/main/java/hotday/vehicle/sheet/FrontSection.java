@@ -1,0 +1,98 @@
+package hotday.vehicle.sheet;
+
+import hotday.core.typed.TypedMap;
+import hotday.core.unit.Quantity;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What stands in front of the radiator and around it: air conditioning and front-end blocks. */
+final class FrontSection {
+    private static final double COMPRESSOR_SHARE = 0.23;
+
+    private final TypedMap root;
+    private final List<Assumption> assumptions;
+
+    FrontSection(TypedMap root, List<Assumption> assumptions) {
+        this.root = root;
+        this.assumptions = assumptions;
+    }
+
+    /** Empty when the block is left out: a car without air conditioning. */
+    Optional<VehicleSpec.AirConditioning> airConditioning() {
+        Section s = Section.optional(root, "air_conditioning", assumptions, "condenser_heat", "compressor_power");
+        if (!s.present()) {
+            return Optional.empty();
+        }
+        double heat = s.value(
+                "condenser_heat",
+                Quantity.POWER,
+                "0.5 kW",
+                "40 kW",
+                "6.5 kW",
+                "cooling of 5 kW times 1.3; common practice, no source");
+        double power = s.derived(
+                "compressor_power",
+                Quantity.POWER,
+                "0.1 kW",
+                "15 kW",
+                COMPRESSOR_SHARE * heat,
+                "condenser heat less cooling; common practice, no source");
+        if (power >= heat) {
+            s.fault(
+                    "compressor_power",
+                    "'air_conditioning.compressor_power' must be less than 'condenser_heat': the condenser gives away the cooling and the compressor power together");
+        }
+        return Optional.of(new VehicleSpec.AirConditioning(heat, power));
+    }
+
+    VehicleSpec.FrontEnd frontEnd() {
+        Section s = Section.optional(
+                root,
+                "front_end",
+                assumptions,
+                "ram_recovery",
+                "base_pressure",
+                "opening_area",
+                "exit_loss",
+                "draught_height",
+                "sealing",
+                "stack_resistance");
+        double ram = s.value(
+                "ram_recovery",
+                Quantity.RATIO,
+                "0 %",
+                "100 %",
+                "60 %",
+                "0.3 to 0.7 over a real grille; textbook range, from memory");
+        double base = s.value(
+                "base_pressure",
+                Quantity.NUMBER,
+                "-1",
+                "0.5",
+                "-0.1",
+                "outlet region -0.1 to -0.5; textbook range, from memory");
+        double opening =
+                s.value("opening_area", Quantity.AREA, "0.005 m2", "3 m2", "0.15 m2", "common practice, no source");
+        double exit = s.value(
+                "exit_loss",
+                Quantity.NUMBER,
+                "0",
+                "100",
+                "12",
+                "grille, bay and exit over the dynamic pressure at the core; from memory");
+        double height = s.value(
+                "draught_height", Quantity.LENGTH, "0 m", "3 m", "0.4 m", "warm column behind the core; from memory");
+        String sealing = s.word("sealing", "fair", "some gaps around the stack", "good", "fair", "poor");
+        double stack = s.value(
+                "stack_resistance",
+                Quantity.PRESSURE_DIFFERENCE,
+                "0 Pa",
+                "200 Pa",
+                "4 Pa",
+                "a condenser in front: 4 Pa at 1 m/s, growing with its square; from memory");
+        return new VehicleSpec.FrontEnd(
+                ram, base, opening, exit, height, VehicleSpec.Sealing.valueOf(sealing.toUpperCase(Locale.ROOT)), stack);
+    }
+}
