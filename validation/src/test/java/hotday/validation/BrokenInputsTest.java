@@ -98,6 +98,22 @@ class BrokenInputsTest {
     }
 
     @Test
+    void machinesReadTheFaultsFromStandardOutput() throws IOException {
+        replace(build, "cap: 16 psi", "cap: 16");
+        CommandLineRun result = CommandLineRun.of("check", build, "--json");
+        assertThat(result.status()).isEqualTo(2);
+        assertThat(result.out())
+                .contains("\"in_order\" : false", "\"key\" : \"unit-missing\"", "\"line\" : 15", "coolant.cap");
+        assertThat(result.err()).isEmpty();
+    }
+
+    @Test
+    void aCoreWithoutItsWidth() throws IOException {
+        replace(build, "width: 28 in, ", "");
+        refused(CommandLineRun.of("check", build), "'radiator.width' is missing");
+    }
+
+    @Test
     void textInANumberColumn() throws IOException {
         replace(run, "100,0,700,0.40,20,30,30", "100,0,700,0.40,20,warm,30");
         refused(prove(), "run.csv:102:6", "'coolant [degC]'", "'warm'");

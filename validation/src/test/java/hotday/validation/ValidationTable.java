@@ -5,6 +5,7 @@ import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
 import hotday.validation.physics.TransferChecks;
 import hotday.validation.recordings.DieselSedanChecks;
+import hotday.validation.units.UnitChecks;
 import java.util.ArrayList;
 import java.util.List;
 import org.opentest4j.TestAbortedException;
@@ -16,7 +17,12 @@ import org.opentest4j.TestAbortedException;
 public final class ValidationTable {
     /** Every subject, in the order printed. */
     static final List<Topic> TOPICS = List.of(
-            new NistChecks(), new ExchangerChecks(), new TransferChecks(), new FluidChecks(), new DieselSedanChecks());
+            new UnitChecks(),
+            new NistChecks(),
+            new ExchangerChecks(),
+            new TransferChecks(),
+            new FluidChecks(),
+            new DieselSedanChecks());
 
     /**
      * A topic that was computed.

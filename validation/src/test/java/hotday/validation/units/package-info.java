@@ -1,0 +1,2 @@
+/** What is typed, against published conversion factors. */
+package hotday.validation.units;
