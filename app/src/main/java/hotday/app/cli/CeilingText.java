@@ -47,7 +47,8 @@ final class CeilingText {
         };
     }
 
-    private static String bound(double kelvin, Display show) {
+    /** One end of an interval, or where the search ended. */
+    static String bound(double kelvin, Display show) {
         if (kelvin >= AmbientCeiling.HIGHEST) {
             return "above " + show.number(Quantity.TEMPERATURE, AmbientCeiling.HIGHEST);
         }

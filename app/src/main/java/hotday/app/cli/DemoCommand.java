@@ -116,11 +116,12 @@ final class DemoCommand implements Callable<Integer> {
             boolean hit = real >= said.low() && real <= said.high();
             inside += hit ? 1 : 0;
             console.result(String.format(
-                    "           %-38s said %s to %s, truth %s  %s",
+                    "           %-38s said %s to %s, truth %s %s  %s",
                     said.best().kase().title(),
-                    show.number(Quantity.TEMPERATURE, said.low()),
-                    show.format(Quantity.TEMPERATURE, said.high()),
-                    show.format(Quantity.TEMPERATURE, real),
+                    CeilingText.bound(said.low(), show),
+                    CeilingText.bound(said.high(), show),
+                    CeilingText.bound(real, show),
+                    show.unitFor(Quantity.TEMPERATURE).symbol(),
                     hit ? "inside" : "OUTSIDE"));
         }
         return inside;
