@@ -109,7 +109,7 @@ class BrokenInputsTest {
 
     @Test
     void aCoreWithoutItsWidth() throws IOException {
-        replace(build, "width: 28 in, ", "");
+        replace(build, "width: 22 in, ", "");
         refused(CommandLineRun.of("check", build), "'radiator.width' is missing");
     }
 
