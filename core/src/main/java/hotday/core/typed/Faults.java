@@ -12,7 +12,10 @@ public final class Faults {
     private final List<Finding> faults = new ArrayList<>();
 
     void add(String key, Place place, String message) {
-        faults.add(Finding.fault(key, place, message));
+        Finding fault = Finding.fault(key, place, message);
+        if (!faults.contains(fault)) { // a block may be asked for twice, its faults are told once
+            faults.add(fault);
+        }
     }
 
     public boolean any() {

@@ -172,7 +172,7 @@ public final class TypedMap {
     public double requiredQuantity(String key, Quantity quantity, double low, double high) {
         Optional<Double> value = has(key)
                 ? read(key, quantity, low, high)
-                : missing(key, "a " + quantity.title() + " is needed, such as '" + quantity.example() + "'");
+                : missing(key, "needed here: " + quantity.title() + ", such as '" + quantity.example() + "'");
         return value.orElse(Double.NaN);
     }
 

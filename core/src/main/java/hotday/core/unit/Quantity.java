@@ -90,6 +90,7 @@ public enum Quantity {
         PRESSURE_GAUGE
                 .add(1, "Pa")
                 .add(1e3, "kPa", "kPa gauge", "kPag")
+                .add(1e2, "mbar", "hPa", "mbar gauge", "hPa gauge")
                 .add(1e5, "bar", "barg", "bar gauge", "bar(g)")
                 .add(PSI, "psi", "psig", "psi gauge", "psi(g)");
         PRESSURE_DIFFERENCE
@@ -116,7 +117,7 @@ public enum Quantity {
                 .add(INCH * INCH, "in2", "in^2", "sq in")
                 .add(FOOT * FOOT, "ft2", "ft^2", "sq ft");
         VOLUME.add(1, "m3", "m^3", "m³")
-                .add(1e-3, "l", "L", "litre", "liter", "litres", "liters")
+                .add(1e-3, "l", "L", "dm3", "litre", "liter", "litres", "liters")
                 .add(1e-6, "cm3", "cc", "ml", "mL")
                 .add(GALLON, "gal", "gallon", "gallons")
                 .add(GALLON / 4, "qt", "quart", "quarts")
@@ -131,6 +132,7 @@ public enum Quantity {
                 .add(1e-3, "g/s")
                 .add(1.0 / 3600, "kg/h", "kg/hr")
                 .add(1.0 / 60, "kg/min")
+                .add(POUND, "lb/s")
                 .add(POUND / 60, "lb/min")
                 .add(POUND / 3600, "lb/h", "lb/hr");
         VOLUME_FLOW
@@ -154,6 +156,7 @@ public enum Quantity {
                 .add(3.6e6, "kWh")
                 .add(BTU, "BTU");
         TORQUE.add(1, "N m", "Nm", "N*m")
+                .add(1e3, "kN m", "kNm")
                 .add(POUND_FORCE * FOOT, "lb ft", "lbf ft", "ft lb", "ft lbf", "lb-ft", "ft-lb");
         FORCE.add(1, "N").add(1e3, "kN").add(POUND_FORCE, "lbf");
         ANGULAR_SPEED.add(1, "rad/s").add(RPM, "rpm", "1/min", "r/min", "rev/min");

@@ -77,13 +77,13 @@ public final class Units {
         if (typed.isBlank()) {
             throw new UnitException(
                     "number-wrong",
-                    "nothing is typed; a " + quantity.title() + " is typed like '" + quantity.example() + "'");
+                    "nothing is typed; " + article(quantity) + " is typed like '" + quantity.example() + "'");
         }
-        Matcher m = TYPED.matcher(typed);
+        Matcher m = TYPED.matcher(typed.replace('\u2212', '-'));
         if (!m.matches()) {
             throw new UnitException(
                     "number-wrong",
-                    "'" + typed + "' is not a number with a unit; a " + quantity.title() + " is typed like '"
+                    "'" + typed + "' is not a number with a unit; " + article(quantity) + " is typed like '"
                             + quantity.example() + "'");
         }
         double value = number(m.group(1), typed);
@@ -91,7 +91,7 @@ public final class Units {
         if (symbol.isEmpty() && quantity != Quantity.RATIO && quantity != Quantity.NUMBER) {
             throw new UnitException(
                     "unit-missing",
-                    "'" + typed + "' has no unit; a " + quantity.title() + " needs one of " + list(quantity)
+                    "'" + typed + "' has no unit; " + article(quantity) + " needs one of " + list(quantity)
                             + ", for example '" + quantity.example() + "'");
         }
         Unit unit = find(quantity, symbol).orElseThrow(() -> wrong(quantity, symbol, typed));
@@ -100,6 +100,12 @@ public final class Units {
             throw new UnitException("number-wrong", "'" + typed + "' lies below absolute zero");
         }
         return amount;
+    }
+
+    /** "a speed", "an angle". */
+    private static String article(Quantity quantity) {
+        String title = quantity.title();
+        return ("aeiou".indexOf(title.charAt(0)) >= 0 ? "an " : "a ") + title;
     }
 
     private static double number(String text, String typed) {
@@ -138,7 +144,7 @@ public final class Units {
             if (unit.isPresent() && !symbol.isEmpty()) {
                 return new UnitException(
                         "unit-wrong",
-                        "'" + typed + "': " + symbol + " is a unit of " + other.title() + "; a " + quantity.title()
+                        "'" + typed + "': " + symbol + " is a unit of " + other.title() + "; " + article(quantity)
                                 + " is needed" + in(quantity));
             }
         }
