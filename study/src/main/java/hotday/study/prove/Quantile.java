@@ -8,7 +8,7 @@ final class Quantile {
         double at = share * (sorted.length - 1);
         int below = (int) Math.floor(at);
         int above = Math.min(sorted.length - 1, below + 1);
-        if (sorted[below] == sorted[above]) {
+        if (at == below || sorted[below] == sorted[above]) {
             return sorted[below];
         }
         return sorted[below] + (at - below) * (sorted[above] - sorted[below]);

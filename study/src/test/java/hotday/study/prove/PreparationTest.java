@@ -1,0 +1,191 @@
+package hotday.study.prove;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.physics.fluid.Air;
+import hotday.study.prove.MadeRun.Column;
+import hotday.vehicle.plant.Input;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From a recording to the inputs of the plant: where fuel, fan and air come from, and what is refused. */
+class PreparationTest {
+    private static final int LONG_ENOUGH = 90; // s
+    private static final Column AMBIENT = Column.of("ambient_temperature", "degC", 21.0);
+    private static final Column COOLANT = new Column("coolant_temperature", "degC", t -> 60.0 + 0.2 * t);
+    private static final Column SPEED = Column.of("vehicle_speed", "km/h", 90.0);
+    private static final Column ENGINE = Column.of("engine_speed", "rpm", 2000.0);
+    private static final Column AIR = Column.of("air_flow", "g/s", 29.0);
+
+    @TempDir
+    private Path folder;
+
+    private VehicleSpec petrol;
+    private VehicleSpec diesel;
+
+    @BeforeEach
+    void sheets() {
+        petrol = MadeRun.petrol(folder);
+        diesel = MadeRun.diesel(folder);
+    }
+
+    private RunData prepared(VehicleSpec spec, Column... more) {
+        return prepared(spec, LONG_ENOUGH, more);
+    }
+
+    private RunData prepared(VehicleSpec spec, int seconds, Column... more) {
+        List<Column> columns = new ArrayList<>(List.of(AMBIENT, COOLANT));
+        columns.addAll(List.of(more));
+        return Preparation.of(MadeRun.recording(folder, seconds, columns), spec);
+    }
+
+    private static double fuelPower(RunData run) {
+        return run.input(run.size() / 2, Input.FUEL_POWER);
+    }
+
+    private static List<String> keys(RunData run) {
+        return run.findings().stream().map(Finding::key).toList();
+    }
+
+    @Test
+    void aFuelFlowIsTakenAsItIs() {
+        RunData run = prepared(petrol, SPEED, ENGINE, AIR, Column.of("fuel_flow", "g/s", 1.5));
+        assertThat(fuelPower(run)).isCloseTo(1.5e-3 * petrol.engine().heatingValue(), within(1.0));
+        assertThat(run.sources().get("fuel_flow")).contains("g/s");
+        assertThat(keys(run)).doesNotContain("fuel-worked-out");
+    }
+
+    @Test
+    void airFlowGivesTheFuelOfAPetrolEngine() {
+        RunData run = prepared(petrol, SPEED, ENGINE, AIR);
+        double fuel = 29e-3 / petrol.engine().stoichiometricRatio();
+        assertThat(fuelPower(run)).isCloseTo(fuel * petrol.engine().heatingValue(), within(1.0));
+        assertThat(run.sources().get("fuel_flow")).contains("stoichiometric");
+        assertThat(keys(run)).doesNotContain("fuel-worked-out");
+    }
+
+    @Test
+    void airFlowNeverGivesTheFuelOfADiesel() {
+        RunData with = prepared(diesel, SPEED, ENGINE, AIR);
+        RunData without = prepared(diesel, SPEED, ENGINE);
+        assertThat(fuelPower(with)).isPositive().isEqualTo(fuelPower(without));
+        assertThat(with.sources().get("fuel_flow")).startsWith("road load");
+        assertThat(keys(with)).contains("fuel-worked-out");
+    }
+
+    @Test
+    void aFuelFlowThatReadsNothingButZeroIsNoFuelFlow() {
+        RunData run = prepared(petrol, SPEED, ENGINE, AIR, Column.of("fuel_flow", "g/s", 0.0));
+        assertThat(run.sources().get("fuel_flow")).contains("stoichiometric");
+        assertThat(fuelPower(run)).isPositive();
+    }
+
+    @Test
+    void forceAtTheWheelsComesBeforeRoadLoad() {
+        RunData light = prepared(diesel, SPEED, ENGINE, Column.of("tractive_force", "N", 500.0));
+        RunData heavy = prepared(diesel, SPEED, ENGINE, Column.of("tractive_force", "N", 3000.0));
+        assertThat(heavy.sources().get("fuel_flow")).contains("force at the wheels");
+        assertThat(keys(heavy)).contains("fuel-worked-out");
+        // 2500 N more at 25 m/s is 62.5 kW more at the wheels; an engine turns less than half of its fuel into that
+        assertThat(fuelPower(heavy) - fuelPower(light)).isBetween(62.5e3 / 0.5, 62.5e3 / 0.25);
+    }
+
+    @Test
+    void roadLoadIsTheLastResortAndSaysSo() {
+        RunData run = prepared(petrol, SPEED);
+        Finding finding = run.findings().stream()
+                .filter(f -> f.key().equals("fuel-worked-out"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(finding.message()).contains("grades and load are not seen");
+        assertThat(run.sources()).containsEntry("engine_speed", "gears of the sheet");
+        // a big estate at a steady 90 km/h: 5 to 14 l/100 km are 40 to 115 kW of fuel; common practice, no source
+        assertThat(fuelPower(run)).isBetween(40e3, 115e3);
+        assertThat(run.input(10, Input.ENGINE_SPEED)).isBetween(100.0, 300.0);
+    }
+
+    @Test
+    void anEngineThatStandsBurnsNothing() {
+        RunData run = prepared(
+                petrol,
+                Column.of("vehicle_speed", "km/h", 0.0),
+                new Column("engine_speed", "rpm", t -> t < 30 ? 0.0 : 700.0),
+                Column.of("fuel_flow", "g/s", 0.4));
+        for (int i = 0; i < run.size(); i++) {
+            double expected =
+                    run.time()[i] < 29.9 ? 0.0 : 0.4e-3 * petrol.engine().heatingValue();
+            if (Math.abs(run.time()[i] - 30.0) > 1.1) {
+                assertThat(run.input(i, Input.FUEL_POWER))
+                        .as("at " + run.time()[i])
+                        .isCloseTo(expected, within(1.0));
+            }
+        }
+    }
+
+    @Test
+    void pressureComesFromBarometerThenAltitudeThenSeaLevel() {
+        RunData sea = prepared(petrol, SPEED);
+        RunData high = prepared(petrol, SPEED, Column.of("altitude", "m", 1500.0));
+        RunData read =
+                prepared(petrol, SPEED, Column.of("altitude", "m", 1500.0), Column.of("barometer", "kPa abs", 90.0));
+        assertThat(sea.input(5, Input.PRESSURE)).isCloseTo(101325.0, within(1.0));
+        assertThat(sea.sources().get("barometer")).contains("sea level");
+        // 84.56 kPa: ISO 2533 standard atmosphere at 1500 m
+        assertThat(high.input(5, Input.PRESSURE)).isCloseTo(84_556.0, within(60.0));
+        assertThat(high.input(5, Input.PRESSURE)).isEqualTo(Air.isaPressure(1500.0));
+        assertThat(read.input(5, Input.PRESSURE)).isCloseTo(90e3, within(0.5));
+    }
+
+    @Test
+    void aRecordedFanIsTakenAndDrivesNoSchedule() {
+        RunData recorded = prepared(diesel, SPEED, Column.of("fan_demand", "%", 45.0));
+        assertThat(recorded.fanRecorded()).isTrue();
+        assertThat(recorded.schedule()).isEmpty();
+        assertThat(recorded.input(5, Input.FAN_DEMAND)).isCloseTo(0.45, within(1e-9));
+        RunData own = prepared(diesel, SPEED);
+        assertThat(own.fanRecorded()).isFalse();
+        assertThat(own.schedule()).isPresent();
+    }
+
+    @Test
+    void gridAndStartFollowTheRecording() {
+        RunData run = prepared(diesel, SPEED);
+        assertThat(run.time()).isSorted();
+        assertThat(run.time()[run.size() - 1]).isLessThanOrEqualTo(LONG_ENOUGH + 1e-9);
+        assertThat(run.size()).isEqualTo((int) (LONG_ENOUGH / run.step()));
+        assertThat(run.startCoolant()).isCloseTo(273.15 + 60.0, within(0.3));
+        assertThat(run.hasOil()).isFalse();
+        assertThat(run.hotStart()).isTrue();
+    }
+
+    @Test
+    void withoutOutsideTemperatureOrCoolantARunIsRefused() {
+        assertThatThrownBy(
+                        () -> Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, List.of(COOLANT, SPEED)), petrol))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("ambient_temperature")
+                .hasMessageContaining("constant");
+        assertThatThrownBy(
+                        () -> Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, List.of(AMBIENT, SPEED)), petrol))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("coolant_temperature");
+    }
+
+    @Test
+    void aRunOfLessThanAMinuteIsRefusedWithItsLength() {
+        assertThatThrownBy(() -> prepared(petrol, 45, SPEED))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("45 s")
+                .hasMessageContaining("60 s");
+        assertThat(prepared(petrol, 60, SPEED).size()).isEqualTo(120);
+    }
+}
