@@ -46,9 +46,10 @@ public record CeilingChart(List<Row> rows, double design, String unit) {
                 canvas, x, top + 14, width - 186, h, new double[] {lowest - margin, highest + margin}, new double[] {
                     0, rows.size()
                 });
+        double step = Ticks.step(lowest - margin, highest + margin, 8);
         for (double t : Ticks.between(lowest - margin, highest + margin, 8)) {
             canvas.line(frame.x(t), top + 14, frame.x(t), top + 14 + h, Pen.GRID);
-            canvas.text(frame.x(t), top + 24 + h, Ticks.label(t, 1), 7.5, Anchor.MIDDLE, Ink.BLACK, false);
+            canvas.text(frame.x(t), top + 24 + h, Ticks.label(t, step), 7.5, Anchor.MIDDLE, Ink.BLACK, false);
         }
         canvas.rectangle(x, top + 14, width - 186, h, Ink.NONE, Pen.FRAME);
         for (int i = 0; i < rows.size(); i++) {

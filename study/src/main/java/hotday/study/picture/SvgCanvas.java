@@ -24,11 +24,19 @@ public final class SvgCanvas implements Canvas {
         return out.append("</svg>\n").toString();
     }
 
+    /** Text as XML 1.0 may hold it; characters that it may not hold at all become spaces. */
     private static String escape(String text) {
-        return text.replace("&", "&amp;")
+        StringBuilder held = new StringBuilder();
+        text.codePoints().forEach(c -> held.appendCodePoint(mayStand(c) ? c : ' '));
+        return held.toString()
+                .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&quot;");
+    }
+
+    private static boolean mayStand(int c) {
+        return c == '\t' || c == '\n' || (c >= 0x20 && c < 0xd800) || (c > 0xdfff && c != 0xfffe && c != 0xffff);
     }
 
     private static String number(double v) {

@@ -28,6 +28,8 @@ public record TraceChart(
     private static final Pen PREDICTED = new Pen(Ink.BLUE, 1.1, 3);
     private static final Pen RESIDUAL = new Pen(Ink.ORANGE, 0.8, 0);
     private static final double RESIDUAL_SHARE = 0.25;
+    private static final double LEGEND = 190;
+    private static final double TITLE = 9;
 
     /** Draws into a rectangle of the canvas. */
     public void draw(Canvas canvas, double left, double top, double width, double height) {
@@ -35,7 +37,7 @@ public record TraceChart(
         double w = width - 40;
         double upper = (height - 62) * (1 - RESIDUAL_SHARE);
         double lower = (height - 62) * RESIDUAL_SHARE;
-        canvas.text(left, top + 9, title, 9, Anchor.START, Ink.BLACK, true);
+        canvas.text(left, top + 9, cut(canvas, width - LEGEND - 10), TITLE, Anchor.START, Ink.BLACK, true);
         legend(canvas, left + width, top + 9);
         double[] times = {time[0], time[time.length - 1]};
         Frame main = new Frame(canvas, x, top + 26, w, upper, times, range());
@@ -51,8 +53,18 @@ public record TraceChart(
         rest.series(time, left0, RESIDUAL);
     }
 
+    /** The title, its middle left out where it would run into the legend: both ends of a run's name tell it apart. */
+    private String cut(Canvas canvas, double room) {
+        String shown = title;
+        for (int keep = title.length() - 2; keep > 1 && canvas.width(shown, TITLE) > room; keep--) {
+            int front = keep / 2;
+            shown = title.substring(0, front) + "..." + title.substring(title.length() - (keep - front));
+        }
+        return shown;
+    }
+
     private static void legend(Canvas canvas, double right, double y) {
-        double x = right - 190;
+        double x = right - LEGEND;
         canvas.line(x, y - 3, x + 16, y - 3, MEASURED);
         canvas.text(x + 19, y, "measured", 7.5, Anchor.START, Ink.BLACK, false);
         canvas.line(x + 62, y - 3, x + 78, y - 3, PREDICTED);

@@ -76,9 +76,12 @@ final class Pages implements AutoCloseable {
     }
 
     void title(String text) throws IOException {
-        room(40);
-        canvas.text(LEFT, y + 16, text, 18, Anchor.START, Ink.BLACK, true);
-        y += 28;
+        for (String line : wrap(text, WIDTH, 18)) {
+            room(40);
+            canvas.text(LEFT, y + 16, line, 18, Anchor.START, Ink.BLACK, true);
+            y += 22;
+        }
+        y += 6;
     }
 
     void heading(String text) throws IOException {
@@ -193,7 +196,7 @@ final class Pages implements AutoCloseable {
     void write(OutputStream out) throws IOException {
         for (int i = 0; i < streams.size(); i++) {
             Canvas page = new PdfCanvas(streams.get(i), font, PDRectangle.A4.getHeight());
-            page.text(LEFT, 36, head, 8, Anchor.START, Ink.GREY, false);
+            page.text(LEFT, 36, wrap(head, 0.7 * WIDTH, 8).get(0), 8, Anchor.START, Ink.GREY, false);
             page.text(LEFT + WIDTH, 36, "advice with an interval, not a warranty", 8, Anchor.END, Ink.GREY, false);
             page.line(LEFT, 41, LEFT + WIDTH, 41, Pen.GRID);
             double foot = PDRectangle.A4.getHeight() - 30;

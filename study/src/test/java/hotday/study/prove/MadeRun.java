@@ -50,6 +50,7 @@ final class MadeRun {
             log.append(row).append('\n');
         }
         try {
+            Files.createDirectories(folder);
             Path channels = Files.writeString(folder.resolve("channels.yaml"), map);
             return ChannelMap.read(channels).recording(Files.writeString(folder.resolve("made.csv"), log));
         } catch (IOException e) {
