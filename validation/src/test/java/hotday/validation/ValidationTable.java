@@ -3,6 +3,7 @@ package hotday.validation;
 import hotday.validation.fit.NistChecks;
 import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
+import hotday.validation.physics.MoistAirChecks;
 import hotday.validation.physics.TransferChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.units.UnitChecks;
@@ -22,6 +23,7 @@ public final class ValidationTable {
             new ExchangerChecks(),
             new TransferChecks(),
             new FluidChecks(),
+            new MoistAirChecks(),
             new DieselSedanChecks());
 
     /**

@@ -6,7 +6,12 @@ package hotday.physics.fluid;
  * %) and for half and half (fitted to values of Melinder 2010, Properties of Secondary Working Fluids, -30..100 degC: within
  * 0.02 %); in between and up to 0.6 linear in the share, viscosity in its logarithm. Against Melinder's mixtures of 28 to 57 %, 0..100
  * degC, that is within 0.2 % for density, 1.4 % for specific heat, 3.0 % for conductivity, 4.5 % for viscosity; inhibited
- * coolant (ASHRAE 2001) differs by up to 1.0, 2.1, 4.3 and 14 %. Above 100 degC half and half is extrapolated.
+ * coolant (ASHRAE 2001) differs by up to 1.0, 2.1, 4.3 and 14 %.
+ *
+ * <p>Positive and smooth from -40 to 130 degC; extrapolated below -30 and above 100 degC with glycol, and for water below 0,
+ * where it would freeze, and above 120 degC. Viscosity is weakest there: above 100 degC it goes on falling ever faster as
+ * Melinder's polynomial does (28 % glycol: 12.5 % below that at 120, 15 % at 125 degC; half and half: 2 and 3 %), which is
+ * low for a liquid by perhaps a fifth at 130 degC (from memory of tables).
  */
 public final class Coolant {
     private static final double[] WATER_DENSITY = {983.4457, -30.98021, -11.67751, 2.571844};

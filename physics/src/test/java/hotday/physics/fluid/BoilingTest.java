@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BoilingTest {
@@ -75,6 +76,23 @@ class BoilingTest {
                 assertThat(Boiling.temperature(p, share + 0.05)).isGreaterThan(t);
             }
         }
+    }
+
+    /** Outside the range: several service pages print 276 degF for 70 % at 15 psi; the ideal mixture is 3.2 K above it. */
+    @Test
+    void strongMixturesComeOutHigh() {
+        double published = (276 - 32) / 1.8 + 273.15;
+        assertThat(Boiling.temperature(101325 + 15 * PSI, 0.7)).isCloseTo(published, within(3.5));
+        assertThat(Boiling.temperature(101325 + 15 * PSI, 0.7)).isGreaterThan(published);
+    }
+
+    /** "3 degF per psi", recomputed: 3.6 at 0, 2.8 at 5, 2.3 at 10, 2.0 at 15 psi; 2.6 on the average. */
+    @ParameterizedTest
+    @CsvSource({"0, 3.6", "5, 2.8", "10, 2.3", "15, 2.0"})
+    void degreesPerPsi(double cap, double expected) {
+        double low = Boiling.temperature(101325 + (cap - 0.05) * PSI, 0.5);
+        double high = Boiling.temperature(101325 + (cap + 0.05) * PSI, 0.5);
+        assertThat((high - low) * 1.8 / 0.1).isCloseTo(expected, within(0.06));
     }
 
     @Test

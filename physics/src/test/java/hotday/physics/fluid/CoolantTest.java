@@ -13,17 +13,20 @@ class CoolantTest {
     /** Half and half by volume: Melinder 2010 secondary-fluid fit, recomputed for this check. */
     @ParameterizedTest
     @CsvSource({
-        "20, 1068, 3255, 0.380, 3.98e-3",
-        "60, 1043, 3456, 0.403, 1.47e-3",
-        "90, 1022, 3573, 0.420, 0.868e-3",
-        "100, 1014, 3604, 0.425, 0.724e-3"
+        "20, 1068, 3255, 0.380, 3.98e-3, 34.1",
+        "60, 1043, 3456, 0.403, 1.47e-3, 12.6",
+        "90, 1022, 3573, 0.420, 0.868e-3, 7.39",
+        "100, 1014, 3604, 0.425, 0.724e-3, 6.14"
     })
-    void halfAndHalf(double celsius, double density, double heat, double conductivity, double viscosity) {
+    void halfAndHalf(
+            double celsius, double density, double heat, double conductivity, double viscosity, double prandtl) {
         double t = celsius + 273.15;
         assertThat(Coolant.density(t, 0.5)).isCloseTo(density, withinPercentage(0.05));
         assertThat(Coolant.specificHeat(t, 0.5)).isCloseTo(heat, withinPercentage(0.05));
         assertThat(Coolant.conductivity(t, 0.5)).isCloseTo(conductivity, withinPercentage(0.2));
         assertThat(Coolant.viscosity(t, 0.5)).isCloseTo(viscosity, withinPercentage(0.3));
+        assertThat(Coolant.viscosity(t, 0.5) * Coolant.specificHeat(t, 0.5) / Coolant.conductivity(t, 0.5))
+                .isCloseTo(prandtl, withinPercentage(0.3));
     }
 
     @Test
@@ -89,6 +92,46 @@ class CoolantTest {
                 assertThat(Coolant.density(t, share + 0.05)).isGreaterThan(Coolant.density(t, share));
                 assertThat(Coolant.specificHeat(t, share + 0.05)).isLessThan(Coolant.specificHeat(t, share));
                 assertThat(Coolant.conductivity(t, share + 0.05)).isLessThan(Coolant.conductivity(t, share));
+            }
+        }
+    }
+
+    /** Beyond the published fits, -40..130 degC: nothing turns around that should not, nothing leaves what a coolant can be. */
+    @Test
+    void staysPhysicalAtBothEnds() {
+        for (double share = 0; share < 0.65; share += 0.1) {
+            for (double celsius = -40; celsius < 130; celsius += 1) {
+                double t = celsius + 273.15;
+                assertThat(Coolant.viscosity(t + 1, share)).isBetween(2.0e-4, Coolant.viscosity(t, share));
+                assertThat(Coolant.density(t, share)).isBetween(930.0, 1120.0);
+                assertThat(Coolant.specificHeat(t, share)).isBetween(2500.0, 4400.0);
+                assertThat(Coolant.conductivity(t, share)).isBetween(0.32, 0.69);
+            }
+        }
+    }
+
+    /** Water is densest at 4 degC, so weak mixtures may turn around in the cold; from half and half on all go one way. */
+    @Test
+    void strongMixturesGoOneWay() {
+        for (double share : new double[] {0.5, 0.6}) {
+            for (double t = 233.15; t < 403; t += 1) {
+                assertThat(Coolant.density(t + 1, share)).isLessThan(Coolant.density(t, share));
+                assertThat(Coolant.specificHeat(t + 1, share)).isGreaterThan(Coolant.specificHeat(t, share));
+            }
+        }
+    }
+
+    /** To 120 degC against the extrapolated published fit: no further than the two published glycols stand apart inside their range. */
+    @Test
+    void extrapolatesNearThePublishedFit() {
+        for (Map<String, String> row : ReferenceTable.rows("coolant.csv")) {
+            double celsius = ReferenceTable.number(row, "T_degC");
+            if (row.get("source").equals("MEG_Melinder2010")
+                    && celsius > 100
+                    && celsius <= 120
+                    && ReferenceTable.number(row, "x_mass") > 0) {
+                double share = ReferenceTable.number(row, "vol_frac_ideal_20C");
+                near(row, share, "T_degC", "rho_kg_m3", 1.1, 2.5, 3.2, 14);
             }
         }
     }

@@ -5,12 +5,14 @@ import hotday.physics.component.FanCurve;
 import hotday.physics.fluid.Air;
 import hotday.physics.fluid.Boiling;
 import hotday.physics.fluid.Coolant;
+import hotday.physics.fluid.MoistAir;
+import hotday.physics.fluid.Oil;
 import hotday.validation.Check;
 import hotday.validation.Topic;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Air, coolant, boiling and the fan laws. */
+/** Dry and moist air, coolant, boiling, gearbox fluid and the fan laws. */
 public final class FluidChecks implements Topic {
     private static final double PSI = 6894.757293168;
     private static final String ATMOSPHERE = "US Standard Atmosphere 1976; from memory";
@@ -28,8 +30,10 @@ public final class FluidChecks implements Topic {
     public List<Check> checks() {
         List<Check> out = new ArrayList<>();
         atmosphere(out);
+        moistAir(out);
         boiling(out);
         coolant(out);
+        gearboxFluid(out);
         fan(out);
         return out;
     }
@@ -44,12 +48,31 @@ public final class FluidChecks implements Topic {
             out.add(Check.near("density" + where, density, row[2], 1e-4, "kg/m3", ATMOSPHERE));
         }
         String air = "reference equations for dry air at one atmosphere, recomputed";
-        out.add(Check.relative(
-                "air at 40 degC: viscosity", 1e5 * Air.viscosity(313.15), 1.917, 0.01, "1e-5 Pa s", air));
-        out.add(Check.relative(
-                "air at 40 degC: conductivity", 1e3 * Air.conductivity(313.15), 27.35, 0.01, "mW/(m K)", air));
-        out.add(Check.relative(
-                "air at 40 degC: specific heat", Air.specificHeat(313.15), 1006.9, 1e-3, "J/(kg K)", air));
+        double[][] dry = {{20, 1.821, 25.87, 1006.1}, {40, 1.917, 27.35, 1006.9}, {100, 2.190, 31.62, 1011.2}};
+        for (double[] row : dry) {
+            String at = "air at " + Math.round(row[0]) + " degC: ";
+            double t = row[0] + 273.15;
+            out.add(Check.relative(at + "viscosity", 1e5 * Air.viscosity(t), row[1], 0.01, "1e-5 Pa s", air));
+            out.add(Check.relative(at + "conductivity", 1e3 * Air.conductivity(t), row[2], 0.01, "mW/(m K)", air));
+            out.add(Check.relative(at + "specific heat", Air.specificHeat(t), row[3], 1e-3, "J/(kg K)", air));
+        }
+    }
+
+    private static void moistAir(List<Check> out) {
+        String handbook = "ASHRAE Handbook, worked chart example; from memory";
+        double w = 0.0065;
+        String at = ", 40 degC and 6.5 g/kg at sea level";
+        double wet = MoistAir.wetBulb(313.15, w, 101325) - 273.15;
+        out.add(Check.near("moist air: wet bulb" + at, wet, 20, 0.1, "degC", handbook));
+        double enthalpy = MoistAir.enthalpy(313.15, w) / 1e3;
+        out.add(Check.near("moist air: enthalpy" + at, enthalpy, 56.7, 0.4, "kJ/kg", handbook));
+        double volume = MoistAir.specificVolume(313.15, w, 101325);
+        out.add(Check.near("moist air: specific volume" + at, volume, 0.896, 1e-3, "m3/kg", handbook));
+        double relative = 100 * MoistAir.relativeHumidity(313.15, w, 101325);
+        out.add(Check.near("moist air: relative humidity" + at, relative, 14, 0.5, "%", handbook));
+        double grains = 7000 * MoistAir.humidityRatio(308.15, 0.40, 101325);
+        String cycle = "A/C test cycle, 40 CFR 86.160; from memory";
+        out.add(Check.near("moist air: water at 95 degF and 40 %", grains, 100, 1.5, "grains/lb", cycle));
     }
 
     private static void boiling(List<Check> out) {
@@ -58,10 +81,21 @@ public final class FluidChecks implements Topic {
         double cap = Boiling.temperature(101325 + 15 * PSI, 0.5);
         out.add(Check.near("half and half boils under a 15 psi cap", cap - 273.15, 129.4, 1, "degC", CAP));
         double water = Boiling.temperature(101325 + 15 * PSI, 0);
+        String thinAir = "table by cap and altitude, recomputed";
+        double high = Boiling.temperature(Air.isaPressure(10000 * 0.3048) + 15 * PSI, 0.5);
+        out.add(Check.near("the same at 10000 ft", high - 273.15, 124.2, 0.1, "degC", thinAir));
         out.add(Check.near("water boils under a 15 psi cap", water - 273.15, 120.9, 0.2, "degC", STEAM));
     }
 
     private static void coolant(List<Check> out) {
+        String published = "Melinder 2010, recomputed";
+        double[][] rows = {{20, 34.1}, {60, 12.6}, {100, 6.14}};
+        for (double[] row : rows) {
+            double t = row[0] + 273.15;
+            double prandtl = Coolant.viscosity(t, 0.5) * Coolant.specificHeat(t, 0.5) / Coolant.conductivity(t, 0.5);
+            String what = "half and half at " + Math.round(row[0]) + " degC: Prandtl number";
+            out.add(Check.relative(what, prandtl, row[1], 3e-3, "-", published));
+        }
         out.add(Check.relative(
                 "half and half at 20 degC: density", Coolant.density(293.15, 0.5), 1067.1, 0.015, "kg/m3", MANUAL));
         double share = Coolant.specificHeat(353.15, 0.5) / Coolant.specificHeat(353.15, 0);
@@ -69,6 +103,18 @@ public final class FluidChecks implements Topic {
         out.add(Check.relative("half and half: specific heat over that of water", share, 0.82, 0.03, "-", manual));
         double vapour = Boiling.glycolPressure(373.15);
         out.add(Check.relative("neat glycol at 100 degC: vapour pressure", vapour, 2133, 0.01, "Pa", "engine manual"));
+    }
+
+    private static void gearboxFluid(List<Check> out) {
+        String line = "ASTM D341 line, recomputed";
+        double[][] rows = {{20, 71.01}, {80, 9.156}, {120, 4.236}};
+        for (double[] row : rows) {
+            String what = "gearbox fluid 30/6.0 mm2/s at " + Math.round(row[0]) + " degC";
+            double ours = 1e6 * Oil.GEARBOX.kinematicViscosity(row[0] + 273.15);
+            out.add(Check.relative(what, ours, row[1], 2e-4, "mm2/s", line));
+        }
+        double conventional = 1e6 * Oil.GEARBOX_CONVENTIONAL.kinematicViscosity(353.15);
+        out.add(Check.relative("gearbox fluid 35/7.4 mm2/s at 80 degC", conventional, 11.189, 2e-4, "mm2/s", line));
     }
 
     private static void fan(List<Check> out) {
