@@ -40,4 +40,22 @@ final class RandomCores {
         }
         return rates;
     }
+
+    /** Near R-134a at 13 bar; hot gas, mixture or liquid enters, or nothing. */
+    static RefrigerantStream stream(SplittableRandom random) {
+        RefrigerantStream s = new RefrigerantStream(11);
+        s.massFlow = random.nextInt(9) == 0 ? 0.0 : random.nextDouble(0.001, 0.08);
+        s.enthalpy = random.nextDouble(200e3, 480e3);
+        s.saturationTemperature = random.nextDouble(270, 345);
+        s.liquidEnthalpy = 270e3;
+        s.vapourEnthalpy = 420e3;
+        s.liquidHeat = 1500;
+        s.vapourHeat = 1100;
+        s.liquidConductance = random.nextDouble(500, 3000);
+        s.vapourConductance = random.nextDouble(300, 2000);
+        for (int i = 0; i < s.twoPhaseConductance.length; i++) {
+            s.twoPhaseConductance[i] = random.nextDouble(1500, 9000);
+        }
+        return s;
+    }
 }
