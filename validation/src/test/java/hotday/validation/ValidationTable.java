@@ -4,6 +4,7 @@ import hotday.validation.fit.NistChecks;
 import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
 import hotday.validation.physics.MoistAirChecks;
+import hotday.validation.physics.RefrigerantChecks;
 import hotday.validation.physics.TransferChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.units.UnitChecks;
@@ -23,6 +24,7 @@ public final class ValidationTable {
             new ExchangerChecks(),
             new TransferChecks(),
             new FluidChecks(),
+            new RefrigerantChecks(),
             new MoistAirChecks(),
             new DieselSedanChecks());
 

@@ -90,6 +90,8 @@ final class Flash {
     private final double highest;
     private double thin;
     private double dense;
+    /** Answers must be stable states between {@link #thin} and {@link #dense}. */
+    private boolean onBranch = true;
 
     Flash(Helmholtz equation, Saturation saturation, double lowestTemperature, double highestTemperature) {
         this.equation = equation;
@@ -158,6 +160,24 @@ final class Flash {
         } else {
             subcritical(known, pressure, value);
         }
+    }
+
+    /**
+     * At Pa and J/kg on the sheet of states that {@link #point} lies on, metastable ones included; starts from that point. False
+     * where Newton steps do not settle.
+     */
+    boolean continued(double pressure, double enthalpy) {
+        quality = Double.NaN;
+        range(0.0, Double.POSITIVE_INFINITY);
+        onBranch = false;
+        boolean found = newton(Known.ENTHALPY, pressure, enthalpy, point.temperature, point.density);
+        onBranch = true;
+        return found;
+    }
+
+    /** Back to a point. */
+    void move(double temperature, double density) {
+        equation.evaluate(temperature, density, point);
     }
 
     private void subcritical(Known known, double pressure, double value) {
@@ -263,7 +283,7 @@ final class Flash {
             r += damping * stepR;
             if (size < 1e-7) { // quadratic: the next step would be below rounding
                 equation.evaluate(t, r, point);
-                return r >= thin && r <= dense && point.pressureByDensity > 0.0;
+                return !onBranch || r >= thin && r <= dense && point.pressureByDensity > 0.0;
             }
         }
         return false;
