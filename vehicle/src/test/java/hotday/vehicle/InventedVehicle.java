@@ -1,5 +1,6 @@
 package hotday.vehicle;
 
+import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Optional;
@@ -9,26 +10,20 @@ public final class InventedVehicle {
     private InventedVehicle() {}
 
     public static VehicleSpec diesel() {
-        return diesel(0.65, VehicleSpec.Sealing.FAIR, 103e3);
+        return diesel(0.65, Sealing.FAIR, 103e3);
     }
 
-    public static VehicleSpec diesel(double radiatorWidth, VehicleSpec.Sealing sealing, double capPressure) {
+    public static VehicleSpec diesel(double radiatorWidth, Sealing sealing, double capPressure) {
         return diesel(radiatorWidth, sealing, capPressure, 97000, 15000, 5000, 0.42);
     }
 
     /** The same with one constant mean effective loss, Pa, and another slope of the Willans line. */
     public static VehicleSpec dieselWithLosses(double loss, double slope) {
-        return diesel(0.65, VehicleSpec.Sealing.FAIR, 103e3, loss, 0.0, 0.0, slope);
+        return diesel(0.65, Sealing.FAIR, 103e3, loss, 0.0, 0.0, slope);
     }
 
     private static VehicleSpec diesel(
-            double radiatorWidth,
-            VehicleSpec.Sealing sealing,
-            double capPressure,
-            double f0,
-            double f1,
-            double f2,
-            double slope) {
+            double radiatorWidth, Sealing sealing, double capPressure, double f0, double f1, double f2, double slope) {
         double share = radiatorWidth / 0.65;
         return new VehicleSpec(
                 "invented diesel",

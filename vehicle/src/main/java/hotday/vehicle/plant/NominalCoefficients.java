@@ -59,11 +59,7 @@ final class NominalCoefficients {
         k[Coefficient.CONDENSER_HEAT.ordinal()] = spec.airConditioning()
                 .map(VehicleSpec.AirConditioning::condenserHeat)
                 .orElse(0.0);
-        k[Coefficient.RECIRCULATION.ordinal()] = switch (spec.frontEnd().sealing()) {
-            case GOOD -> 0.10;
-            case FAIR -> 0.22;
-            case POOR -> 0.40;
-        };
+        k[Coefficient.RECIRCULATION.ordinal()] = spec.frontEnd().sealing().atRest();
         return k;
     }
 }

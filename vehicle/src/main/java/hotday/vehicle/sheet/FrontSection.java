@@ -2,6 +2,7 @@ package hotday.vehicle.sheet;
 
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
+import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Locale;
@@ -93,6 +94,6 @@ final class FrontSection {
                 "4 Pa",
                 "a condenser in front: 4 Pa at 1 m/s, growing with its square; from memory");
         return new VehicleSpec.FrontEnd(
-                ram, base, opening, exit, height, VehicleSpec.Sealing.valueOf(sealing.toUpperCase(Locale.ROOT)), stack);
+                ram, base, opening, exit, height, Sealing.valueOf(sealing.toUpperCase(Locale.ROOT)), stack);
     }
 }

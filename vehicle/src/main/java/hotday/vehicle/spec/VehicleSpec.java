@@ -1,5 +1,6 @@
 package hotday.vehicle.spec;
 
+import hotday.vehicle.airpath.Sealing;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,13 +34,6 @@ public record VehicleSpec(
     public enum Fuel {
         PETROL,
         DIESEL
-    }
-
-    /** How well the stack is sealed against hot air coming back from under the bonnet. */
-    public enum Sealing {
-        GOOD,
-        FAIR,
-        POOR
     }
 
     /** What drives the fan during a run of this vehicle when no channel records it. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hotday.vehicle.InventedVehicle;
+import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
@@ -70,14 +71,14 @@ class AmbientCeilingTest {
     @Test
     void moreRadiatorBetterSealingAndAStrongerCapNeverLowerACeiling() {
         for (Case kase : StandardCases.all()) {
-            double plain = find(InventedVehicle.diesel(0.5, VehicleSpec.Sealing.FAIR, 103e3), kase);
-            assertThat(find(InventedVehicle.diesel(0.55, VehicleSpec.Sealing.FAIR, 103e3), kase))
+            double plain = find(InventedVehicle.diesel(0.5, Sealing.FAIR, 103e3), kase);
+            assertThat(find(InventedVehicle.diesel(0.55, Sealing.FAIR, 103e3), kase))
                     .as(kase.id())
                     .isGreaterThanOrEqualTo(plain);
-            assertThat(find(InventedVehicle.diesel(0.5, VehicleSpec.Sealing.GOOD, 103e3), kase))
+            assertThat(find(InventedVehicle.diesel(0.5, Sealing.GOOD, 103e3), kase))
                     .as(kase.id())
                     .isGreaterThanOrEqualTo(plain);
-            assertThat(find(InventedVehicle.diesel(0.5, VehicleSpec.Sealing.FAIR, 125e3), kase))
+            assertThat(find(InventedVehicle.diesel(0.5, Sealing.FAIR, 125e3), kase))
                     .as(kase.id())
                     .isGreaterThanOrEqualTo(plain);
         }

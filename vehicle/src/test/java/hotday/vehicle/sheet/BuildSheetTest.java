@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.unit.UnitSystem;
+import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.io.IOException;
 import java.io.InputStream;
@@ -102,7 +103,7 @@ class BuildSheetTest {
         near(v.fan().slewUp(), 0.2);
         near(v.airConditioning().orElseThrow().condenserHeat(), 22000 * 0.2930711);
         near(v.frontEnd().openingArea(), 0.129032);
-        assertThat(v.frontEnd().sealing()).isEqualTo(VehicleSpec.Sealing.GOOD);
+        assertThat(v.frontEnd().sealing()).isEqualTo(Sealing.GOOD);
         near(v.schedule().coolantTemperature().get(0), 367.0389);
         near(v.schedule().on(), 369.2611);
         near(v.schedule().allowanceSpeed().get(1), 24.5872);
