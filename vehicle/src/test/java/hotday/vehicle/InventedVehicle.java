@@ -1,5 +1,6 @@
 package hotday.vehicle;
 
+import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
@@ -67,11 +68,47 @@ public final class InventedVehicle {
                         8,
                         16000 * share),
                 new VehicleSpec.Heater(80, 0.15, 2500),
-                new VehicleSpec.Fan(VehicleSpec.FanControl.SCHEDULE, 250, -40, -60, 30, 250, 0.7, 0.2, 0.1),
+                new VehicleSpec.Fan(VehicleSpec.FanControl.SCHEDULE, 250, -40, -60, 30, 250, 0.7, 0.38, 0.2, 0.1),
                 Optional.of(new VehicleSpec.AirConditioning(6000, 2000)),
                 new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing, 6),
+                stack(radiatorWidth, share),
                 new VehicleSpec.FanSchedule(
                         List.of(370.0, 380.0), List.of(0.3, 1.0), 371, 367, List.of(8.0, 30.0), List.of(0.0, 0.8), 0.4),
                 new VehicleSpec.Limits(388.15, 3));
+    }
+
+    private static VehicleSpec.Stack stack(double width, double share) {
+        Rectangle whole = new Rectangle(0, 0, width, 0.42);
+        return new VehicleSpec.Stack(
+                width,
+                0.42,
+                List.of(
+                        new VehicleSpec.PlacedCore(
+                                VehicleSpec.CoreKind.CONDENSER,
+                                2,
+                                new Rectangle(0, 0.06, width, 0.36),
+                                0.016,
+                                1500 * share,
+                                0.5,
+                                8,
+                                5),
+                        new VehicleSpec.PlacedCore(
+                                VehicleSpec.CoreKind.CHARGE_AIR_COOLER,
+                                3,
+                                new Rectangle(0, 0.25, width, 0.17),
+                                0.05,
+                                900 * share,
+                                0.5,
+                                9,
+                                6),
+                        new VehicleSpec.PlacedCore(
+                                VehicleSpec.CoreKind.RADIATOR, 9, whole, 0.026, 2200 * share, 0.5, 15, 8)),
+                List.of(whole),
+                whole,
+                0,
+                1,
+                0.38,
+                0,
+                10);
     }
 }

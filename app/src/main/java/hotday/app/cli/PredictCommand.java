@@ -4,13 +4,17 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.unit.Display;
+import hotday.study.face.FacePicture;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HotDay;
+import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -36,6 +40,13 @@ final class PredictCommand implements Callable<Integer> {
             description = "of the draws behind the intervals (default ${DEFAULT-VALUE})")
     private long seed;
 
+    @Option(
+            names = "--picture",
+            paramLabel = "FILE.svg",
+            description =
+                    "draw the front at the design day, fan at full speed: air speed and temperature at every core")
+    private Path picture;
+
     @Option(names = "--json", description = "for machines")
     private boolean json;
 
@@ -45,6 +56,8 @@ final class PredictCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<Path> drawing = Optional.ofNullable(picture);
+        drawing.ifPresent(AtomicFile::requireTarget);
         BuildSheet sheet = BuildSheet.read(build);
         List<CeilingReport> ceilings = HotDay.ofSheet(sheet.vehicle(), chosen(), seed);
         if (json) {
@@ -58,9 +71,23 @@ final class PredictCommand implements Callable<Integer> {
                     "A wide interval is honest: nothing has been driven yet. A recorded mild-day run narrows it (hotday prove).");
             console.result(CeilingText.CAUTION);
         }
+        drawing.ifPresent(file -> draw(sheet, file));
         return ceilings.stream().allMatch(c -> c.best().ambient() >= c.designAmbient())
                 ? CommandLineDoor.HOLDS
                 : CommandLineDoor.DOES_NOT_HOLD;
+    }
+
+    /** The first of the chosen cases. */
+    private void draw(BuildSheet sheet, Path file) {
+        Case kase = chosen().get(0);
+        FacePicture front = FacePicture.of(sheet, kase);
+        byte[] svg = front.svg().getBytes(StandardCharsets.UTF_8);
+        AtomicFile.write(file, out -> out.write(svg));
+        if (!json) {
+            console.result("");
+            console.result(kase.title() + ", drawn in " + file + ":");
+            front.notes().forEach(console::result);
+        }
     }
 
     private List<Case> chosen() {

@@ -97,7 +97,7 @@ public final class PdfCanvas implements Canvas {
     @Override
     public void rectangle(double x, double top, double width, double high, Ink fill, Pen outline) {
         draw(() -> {
-            if (fill != Ink.NONE) {
+            if (fill.visible()) {
                 ink(fill);
                 out.addRect((float) x, y(top + high), (float) width, (float) high);
                 out.fill();
@@ -113,7 +113,7 @@ public final class PdfCanvas implements Canvas {
     @Override
     public void circle(double x, double centre, double radius, Ink fill, Pen outline) {
         draw(() -> {
-            if (fill != Ink.NONE) {
+            if (fill.visible()) {
                 ink(fill);
                 round(x, centre, radius);
                 out.fill();

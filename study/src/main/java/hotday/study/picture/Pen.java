@@ -8,6 +8,6 @@ public record Pen(Ink ink, double width, double dash) {
     public static final Pen FRAME = new Pen(Ink.BLACK, 0.7, 0);
 
     boolean visible() {
-        return ink != Ink.NONE && width > 0;
+        return ink.visible() && width > 0;
     }
 }

@@ -52,7 +52,7 @@ public final class SvgCanvas implements Canvas {
     }
 
     private static String fill(Ink ink) {
-        return " fill=\"" + (ink == Ink.NONE ? "none" : ink.hex()) + "\"";
+        return " fill=\"" + (ink.visible() ? ink.hex() : "none") + "\"";
     }
 
     @Override

@@ -38,7 +38,8 @@ public final class AmbientCeiling {
         return at(new Run(plant), kase, ambient);
     }
 
-    private SteadyState at(Run run, Case kase, double ambient) {
+    /** The same on a run that can be asked afterwards. */
+    public SteadyState at(Run run, Case kase, double ambient) {
         run.set(Input.AMBIENT, ambient);
         run.set(Input.PRESSURE, pressure);
         run.set(

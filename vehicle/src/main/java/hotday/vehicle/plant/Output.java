@@ -12,6 +12,10 @@ public enum Output implements Slot {
     AIR_FLOW("kg/s"),
     /** Air reaching the radiator, after recirculation and the cores in front. */
     FACE_TEMPERATURE("K"),
+    /** Condenser to the air in front of the radiator. */
+    CONDENSER_HEAT("W"),
+    /** Charge-air cooler to the air in front of the radiator. */
+    CHARGE_HEAT("W"),
     /** Gas to metal. */
     GAS_HEAT("W"),
     /** Friction that ends in metal and oil. */

@@ -138,7 +138,9 @@ public final class Plant {
         double faceSpeed = faceSpeed(x, u, density);
         double airFlow = density * faceSpeed * faceArea;
         double airCapacity = airFlow * AIR_HEAT_CAPACITY;
-        double faceTemperature = faceTemperature(x, u, airCapacity);
+        w[Output.CONDENSER_HEAT.ordinal()] = condenserHeat(u);
+        w[Output.CHARGE_HEAT.ordinal()] = gasSide.chargeHeat(u);
+        double faceTemperature = faceTemperature(x, u, w, airCapacity);
         double opening = opening(x[State.WAX_PLAY.ordinal()]);
         double pumpFlow = pumpFlow(u[Input.ENGINE_SPEED.ordinal()]);
         double leak = k[Coefficient.THERMOSTAT_LEAK.ordinal()];
@@ -229,14 +231,15 @@ public final class Plant {
         return 2.0 * c / (b + Math.sqrt(b * b + 4.0 * a * c));
     }
 
-    private double faceTemperature(double[] x, double[] u, double airCapacity) {
+    private double faceTemperature(double[] x, double[] u, double[] w, double airCapacity) {
         double ambient = u[Input.AMBIENT.ordinal()];
         double back =
                 k[Coefficient.RECIRCULATION.ordinal()] * Math.exp(-u[Input.SPEED.ordinal()] / RECIRCULATION_SPEED);
         double radiator = Math.max(ambient, x[State.RADIATOR_MIDDLE.ordinal()]);
         double mixed =
                 (ambient * (1.0 - back) + REAR_AIR_SHARE * back * radiator) / (1.0 - (1.0 - REAR_AIR_SHARE) * back);
-        double upstream = condenserHeat(u) + gasSide.chargeHeat(u) + u[Input.GEARBOX_HEAT.ordinal()];
+        double upstream =
+                w[Output.CONDENSER_HEAT.ordinal()] + w[Output.CHARGE_HEAT.ordinal()] + u[Input.GEARBOX_HEAT.ordinal()];
         return mixed + upstream / Math.max(airCapacity, 1.0);
     }
 

@@ -12,6 +12,8 @@ final class FanSection {
     /** Of the free-flow air through the swept disc; tip speeds of road fans allow 10 to 15 m/s; from memory. */
     private static final double FASTEST_STREAM = 25.0;
 
+    private static final double USUAL_SHARE = 0.95;
+
     private final Section s;
 
     FanSection(TypedMap root, List<Assumption> assumptions) {
@@ -36,7 +38,7 @@ final class FanSection {
                         "control", "schedule", "the schedule of this sheet drives the fan", "schedule", "unknown"));
         double free = s.required("free_flow", Quantity.VOLUME_FLOW, "0.01 m3/s", "10 m3/s");
         double stall = s.required("stall_pressure", Quantity.PRESSURE_DIFFERENCE, "10 Pa", "3000 Pa");
-        checkDiameter(core, free);
+        double diameter = checkedDiameter(core, free);
         double shaft = s.derived(
                 "shaft_power",
                 Quantity.POWER,
@@ -81,23 +83,30 @@ final class FanSection {
                 windmill * parabola,
                 shaft,
                 motor,
+                diameter,
                 up,
                 down);
     }
 
-    /** The diameter is only there to catch a number from the wrong line of a catalogue. */
-    private void checkDiameter(VehicleSpec.Radiator core, double free) {
+    /** As typed, or as large as fits; also catches a number from the wrong line of a catalogue. */
+    private double checkedDiameter(VehicleSpec.Radiator core, double free) {
+        double diameter = s.derived(
+                "diameter",
+                Quantity.LENGTH,
+                "100 mm",
+                "1500 mm",
+                USUAL_SHARE * Math.min(core.width(), core.height()),
+                "as large as the core takes; common practice, no source");
         if (!s.has("diameter")) {
-            return;
+            return diameter;
         }
-        double diameter = s.required("diameter", Quantity.LENGTH, "100 mm", "1500 mm");
         double room = Math.min(core.width(), core.height());
         if (diameter > room) {
             s.fault(
                     "diameter",
                     String.format(
                             Locale.ROOT,
-                            "'fan.diameter' is %.0f mm, but the core is only %.0f mm x %.0f mm: a bigger fan than its core blows past it; give two fans as one of their summed flow and leave the diameter out",
+                            "'fan.diameter' is %.0f mm, but the core is only %.0f mm x %.0f mm: a bigger fan than its core blows past it; two fans are typed as 'stack: {fans: 2}' with their flows added",
                             1e3 * diameter,
                             1e3 * core.width(),
                             1e3 * core.height()));
@@ -112,5 +121,6 @@ final class FanSection {
                             1e3 * diameter,
                             speed));
         }
+        return diameter;
     }
 }

@@ -7,6 +7,7 @@ import hotday.core.unit.UnitSystem;
 import hotday.core.unit.Units;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /**
  * One block of a build sheet: typed values with ranges, and defaults that are written down when they are used. Ranges and
@@ -39,6 +40,22 @@ final class Section {
     Optional<Section> inner(String key, String... keys) {
         return known(map.flatMap(m -> m.map(key)), keys)
                 .map(m -> new Section(name + "." + key, Optional.of(m), assumptions));
+    }
+
+    /** The same, there to hand out defaults when it was left out; these go to a list of its own. */
+    Section part(String key, List<Assumption> own, String... keys) {
+        return new Section(name + "." + key, known(map.flatMap(m -> m.map(key)), keys), own);
+    }
+
+    /** Lists the defaults of a {@link #part}: one by one, or as one map when all of it was left out. */
+    void settle(Section part, List<Assumption> own, String reason) {
+        if (part.present()) {
+            assumptions.addAll(own);
+            return;
+        }
+        StringJoiner all = new StringJoiner(", ", "{", "}");
+        own.forEach(a -> all.add(a.key().substring(part.name.length() + 1) + ": " + a.value()));
+        assumptions.add(new Assumption(part.name, all.toString(), reason));
     }
 
     private static Optional<TypedMap> known(Optional<TypedMap> map, String... keys) {
@@ -133,6 +150,15 @@ final class Section {
 
     void assume(String key, String value, String reason) {
         assumptions.add(new Assumption(name + "." + key, value, reason));
+    }
+
+    /** A fault of a part that may be all defaults: there, or else at the block around it. */
+    void faultNear(String key, Section around, String message) {
+        if (present()) {
+            fault(key, message);
+        } else {
+            around.fault(name.substring(name.lastIndexOf('.') + 1), message);
+        }
     }
 
     void fault(String key, String message) {

@@ -34,6 +34,7 @@ final class SheetReader {
                 "fan",
                 "air_conditioning",
                 "front_end",
+                "stack",
                 "schedule",
                 "limits");
         String name =
@@ -57,6 +58,8 @@ final class SheetReader {
         FrontSection front = new FrontSection(root, assumptions);
         Optional<VehicleSpec.AirConditioning> conditioning = front.airConditioning();
         VehicleSpec.FrontEnd frontEnd = front.frontEnd();
+        VehicleSpec.Stack stack = new StackSection(root, assumptions)
+                .stack(radiator, fan, frontEnd, cooled(gearbox, conditioning, chargeAir));
         VehicleSpec.Limits limits = limits(thermostat);
         VehicleSpec.FanSchedule schedule = new ScheduleSection(root, assumptions).schedule(limits);
         return new BuildSheet(
@@ -75,10 +78,29 @@ final class SheetReader {
                         fan,
                         conditioning,
                         frontEnd,
+                        stack,
                         schedule,
                         limits),
                 units,
                 assumptions);
+    }
+
+    /** The cores this vehicle has in front of its radiator. */
+    private static List<VehicleSpec.CoreKind> cooled(
+            VehicleSpec.Gearbox gearbox,
+            Optional<VehicleSpec.AirConditioning> conditioning,
+            Optional<VehicleSpec.ChargeAir> chargeAir) {
+        List<VehicleSpec.CoreKind> kinds = new ArrayList<>();
+        if (gearbox.heatToAir() > 0.0) {
+            kinds.add(VehicleSpec.CoreKind.GEARBOX_COOLER);
+        }
+        if (conditioning.isPresent()) {
+            kinds.add(VehicleSpec.CoreKind.CONDENSER);
+        }
+        if (chargeAir.isPresent()) {
+            kinds.add(VehicleSpec.CoreKind.CHARGE_AIR_COOLER);
+        }
+        return kinds;
     }
 
     private VehicleSpec.Limits limits(VehicleSpec.Thermostat thermostat) {

@@ -1,5 +1,6 @@
 package hotday.vehicle.spec;
 
+import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,7 @@ public record VehicleSpec(
         Fan fan,
         Optional<AirConditioning> airConditioning,
         FrontEnd frontEnd,
+        Stack stack,
         FanSchedule schedule,
         Limits limits) {
 
@@ -195,6 +197,7 @@ public record VehicleSpec(
      * @param windmill pressure drop of the free rotor, Pa/(m3/s)^2
      * @param shaftPower at the free-flow point, W
      * @param motorEfficiency 0..1
+     * @param diameter m
      * @param slewUp, slewDown of the speed ratio, 1/s
      */
     public record Fan(
@@ -205,6 +208,7 @@ public record VehicleSpec(
             double windmill,
             double shaftPower,
             double motorEfficiency,
+            double diameter,
             double slewUp,
             double slewDown) {}
 
@@ -231,6 +235,75 @@ public record VehicleSpec(
             double draughtHeight,
             Sealing sealing,
             double stackResistanceSquare) {}
+
+    /** What a core in the stack cools. */
+    public enum CoreKind {
+        GEARBOX_COOLER("gearbox cooler"),
+        CONDENSER("condenser"),
+        CHARGE_AIR_COOLER("charge-air cooler"),
+        RADIATOR("radiator");
+
+        private final String title;
+
+        CoreKind(String title) {
+            this.title = title;
+        }
+
+        /** For people. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /**
+     * A core at its place on the face.
+     *
+     * @param layer from the front, 1 or more; cores of one layer stand beside each other
+     * @param place on the face
+     * @param depth m
+     * @param airConductance air-side h A with fins at 3 m/s face speed and 1.2 kg/m3, W/K
+     * @param airExponent how it grows with face speed
+     * @param resistanceLinear, resistanceSquare a v + b v|v|, Pa with v in m/s at 1.2 kg/m3
+     */
+    public record PlacedCore(
+            CoreKind kind,
+            int layer,
+            Rectangle place,
+            double depth,
+            double airConductance,
+            double airExponent,
+            double resistanceLinear,
+            double resistanceSquare) {}
+
+    /**
+     * The stack drawn to scale, seen from the front.
+     *
+     * @param width, height of the face, m
+     * @param cores in depth order from the front, the radiator last
+     * @param openings of the body in front of the face
+     * @param shroud what collects the air for the fan
+     * @param shroudGap effective area of gaps in the shroud, m2
+     * @param fans 1 or 2, side by side, of equal size
+     * @param fanDiameter m
+     * @param flapArea of the relief flaps, m2; 0 for none
+     * @param flapCracking pressure that opens them, Pa
+     */
+    public record Stack(
+            double width,
+            double height,
+            List<PlacedCore> cores,
+            List<Rectangle> openings,
+            Rectangle shroud,
+            double shroudGap,
+            int fans,
+            double fanDiameter,
+            double flapArea,
+            double flapCracking) {
+        public Stack {
+            cores = List.copyOf(cores);
+            openings = List.copyOf(openings);
+        }
+    }
 
     /**
      * Fan demand against coolant temperature with on/off points and a road-speed allowance; see docs/controller.md.
