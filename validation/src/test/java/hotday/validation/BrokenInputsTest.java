@@ -171,6 +171,50 @@ class BrokenInputsTest {
         assertThat(Files.isDirectory(folder.resolve("shop"))).isTrue();
     }
 
+    private CommandLineRun property(String fluid) {
+        return CommandLineRun.of("property", "--fluid", fluid, "--from", run, "--to", folder.resolve("out.pdf"));
+    }
+
+    @Test
+    void refrigerantPointsOutOfRangeComeAllAtOnce() throws IOException {
+        Files.writeString(
+                run, "id,T_K,p_Pa,h_J_kg,x\n1,300,5e5,,\n2,900,5e5,,\n3,300,,,1.5\n4,300,1,2,\n5,,1 bar,,0\n");
+        CommandLineRun result = property("R-134a");
+        refused(
+                result,
+                "run.csv:3:2: R-134a: temperature 900.0 K, must be 180.0 to 455.0 K",
+                "run.csv:4:5: R-134a: quality 1.5, must be 0 to 1",
+                "run.csv:5:4: T_K 300, p_Pa 1, h_J_kg 2 are too many",
+                "run.csv:6:3: 'p_Pa' is '1 bar'");
+        assertThat(result.err().lines()).hasSize(4);
+    }
+
+    @Test
+    void unknownRefrigerantAndUnknownColumnsAreSaidTogether() throws IOException {
+        Files.writeString(run, "T_C,p_Pa\n20,5e5\n");
+        refused(property("R-12"), "'R-12' is not known; there are R-134a, R-1234yf", "run.csv:1:1: 'T_C'", "'T_K'");
+    }
+
+    @Test
+    void refrigerantPointsThatAreNotThere() throws IOException {
+        run = folder.resolve("nowhere.csv");
+        refused(property("R-134a"), "nowhere.csv: no such file");
+        run = folder.resolve("shop");
+        refused(property("R-134a"), "is a folder");
+    }
+
+    @Test
+    void gaugeOfAnotherKind() throws IOException {
+        refused(
+                CommandLineRun.of("property", "--fluid", "R-134a", "--pressure", "170 mph", "--quality", "0.5"),
+                "--pressure",
+                "mph is a unit of speed");
+        refused(
+                CommandLineRun.of("property", "--fluid", "R-134a", "--pressure", "-20 psi"),
+                "R-134a: saturation at -36",
+                "must be");
+    }
+
     @Test
     void wordsOfTheCommandLineAreCheckedToo() {
         CommandLineRun result = CommandLineRun.of("prove", "--bild", "x");

@@ -6,6 +6,7 @@ import hotday.validation.physics.FluidChecks;
 import hotday.validation.physics.MoistAirChecks;
 import hotday.validation.physics.RefrigerantChecks;
 import hotday.validation.physics.TransferChecks;
+import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.units.UnitChecks;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ public final class ValidationTable {
             new FluidChecks(),
             new RefrigerantChecks(),
             new MoistAirChecks(),
+            new GaugeChartChecks(),
             new DieselSedanChecks());
 
     /**

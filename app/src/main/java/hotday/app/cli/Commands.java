@@ -11,6 +11,7 @@ final class Commands {
         line.addSubcommand(new CheckCommand(console));
         line.addSubcommand(new PredictCommand(console));
         line.addSubcommand(new ProveCommand(console));
+        line.addSubcommand(new PropertyCommand(console));
         line.addSubcommand(new DemoCommand(console));
     }
 }

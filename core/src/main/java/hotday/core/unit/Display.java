@@ -44,6 +44,7 @@ public final class Display {
             case SHARE_RATE -> "%/s";
             case DENSITY -> "kg/m3";
             case HEATING_VALUE -> "MJ/kg";
+            case SPECIFIC_ENTHALPY -> us ? "BTU/lb" : "kJ/kg";
             case PER_LENGTH -> "/in";
             case ANGLE -> "deg";
             case HEAT_CAPACITY -> "kJ/K";

@@ -40,6 +40,7 @@ public enum Quantity {
     HEAT_CAPACITY("heat capacity", "60 kJ/K"),
     SPECIFIC_HEAT("specific heat", "3.6 kJ/(kg K)"),
     HEATING_VALUE("heating value", "42.8 MJ/kg"),
+    SPECIFIC_ENTHALPY("specific enthalpy", "420 kJ/kg"),
     CONDUCTANCE("heat conductance", "80 W/K"),
     FORCE_PER_SPEED("force per speed", "1.2 lbf/mph"),
     FORCE_PER_SPEED_SQUARED("force per speed squared", "0.002 lbf/mph2"),
@@ -171,6 +172,7 @@ public enum Quantity {
                 .add(1e3, "kJ/(kg K)", "kJ/kg/K")
                 .add(BTU / POUND * 1.8, "BTU/(lb degF)", "BTU/lb/F");
         HEATING_VALUE.add(1, "J/kg").add(1e3, "kJ/kg").add(1e6, "MJ/kg").add(BTU / POUND, "BTU/lb", "BTU/lbm");
+        SPECIFIC_ENTHALPY.add(1, "J/kg").add(1e3, "kJ/kg").add(BTU / POUND, "BTU/lb", "BTU/lbm");
         CONDUCTANCE.add(1, "W/K").add(1e3, "kW/K").add(BTU / 3600 * 1.8, "BTU/(h degF)", "BTU/h/F");
         FORCE_PER_SPEED.add(1, "N/(m/s)").add(1 / KMH, "N/(km/h)").add(POUND_FORCE / MPH, "lbf/mph");
         FORCE_PER_SPEED_SQUARED

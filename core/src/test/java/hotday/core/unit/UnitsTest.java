@@ -62,6 +62,7 @@ class UnitsTest {
                 "VOLUME_FLOW, cfm, 4.719474e-4",
                 "VOLUME_FLOW, gpm, 6.309020e-5",
                 "HEATING_VALUE, BTU/lb, 2.326e3",
+                "SPECIFIC_ENTHALPY, BTU/lb, 2.326e3",
                 "SPECIFIC_HEAT, BTU/(lb degF), 4.1868e3",
                 "HEAT_CAPACITY, BTU/degF, 1.899101e3",
                 "TEMPERATURE_DIFFERENCE, degF, 5.555556e-1"

@@ -325,4 +325,87 @@ public final class PropertyTable {
         int j = (int) v;
         oneWithSlopes(pressure, grid.node(i, j) * NODE, grid.rowWidth(i), u - i, v - j, out);
     }
+
+    /**
+     * A state with all that the table knows: temperature, density, entropy, quality and, in one phase, specific heat; the rest is
+     * NaN. Not for time loops.
+     *
+     * @throws RangeException outside the grid
+     */
+    public FluidState state(double pressure, double enthalpy) {
+        if (!covers(pressure, enthalpy)) {
+            throw new RangeException(refrigerant.label() + ": " + pressure + " Pa and " + enthalpy
+                    + " J/kg lie outside the table, " + grid.pressureOf(0) + " to " + grid.pressureOf(grid.rows() - 1)
+                    + " Pa and " + grid.firstColumn() + " to " + grid.enthalpyOf(grid.columns() - 1) + " J/kg");
+        }
+        double[] out = new double[6];
+        lookWithSlopes(pressure, enthalpy, out);
+        double x = quality(pressure, enthalpy);
+        boolean mixed = x > 0.0 && x < 1.0;
+        return new FluidState(
+                out[TEMPERATURE],
+                pressure,
+                out[DENSITY],
+                enthalpy,
+                entropy(pressure, enthalpy),
+                mixed ? x : Double.NaN,
+                mixed ? Region.TWO_PHASE : refrigerant.region(out[TEMPERATURE], pressure, out[DENSITY]),
+                mixed ? Double.NaN : 1.0 / out[TEMPERATURE_BY_ENTHALPY],
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN);
+    }
+
+    /** Below 0 liquid, above 1 vapour; NaN from the critical pressure on. */
+    private double quality(double pressure, double enthalpy) {
+        if (pressure >= saturation.criticalPressure()) {
+            return Double.NaN;
+        }
+        double liquid = saturation.liquidEnthalpy(pressure);
+        return (enthalpy - liquid) / (saturation.vapourEnthalpy(pressure) - liquid);
+    }
+
+    /** The same from a temperature, K, in one phase. */
+    public FluidState stateAtTemperature(double pressure, double temperature) {
+        boolean vapour = pressure >= saturation.criticalPressure()
+                ? temperature >= refrigerant.criticalTemperature()
+                : temperature >= saturation.temperature(pressure);
+        return state(pressure, enthalpy(pressure, temperature, vapour, new double[6]));
+    }
+
+    /**
+     * In equilibrium, with specific heat, viscosity and conductivity at quality 0 and 1.
+     *
+     * @param quality 0..1
+     * @throws RangeException outside the grid
+     */
+    public FluidState saturatedState(double pressure, double quality) {
+        if (!(pressure >= grid.pressureOf(0) && pressure <= saturation.criticalPressure())) {
+            throw new RangeException(refrigerant.label() + ": saturation at " + pressure + " Pa, the table has "
+                    + grid.pressureOf(0) + " Pa to the critical " + saturation.criticalPressure() + " Pa");
+        }
+        double[] s = new double[SaturationTable.COLUMNS];
+        saturation.look(pressure, s);
+        boolean liquid = quality == 0.0;
+        boolean pure = liquid || quality == 1.0;
+        int phase = liquid ? 0 : 1;
+        return new FluidState(
+                s[SaturationTable.TEMPERATURE],
+                pressure,
+                1.0 / mixed(s, SaturationTable.LIQUID_VOLUME, quality),
+                mixed(s, SaturationTable.LIQUID_ENTHALPY, quality),
+                mixed(s, SaturationTable.LIQUID_ENTROPY, quality),
+                quality,
+                Region.TWO_PHASE,
+                pure ? s[SaturationTable.LIQUID_HEAT + phase] : Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                pure ? s[SaturationTable.LIQUID_VISCOSITY + phase] : Double.NaN,
+                pure ? s[SaturationTable.LIQUID_CONDUCTIVITY + phase] : Double.NaN);
+    }
+
+    private static double mixed(double[] s, int liquid, double quality) {
+        return (1.0 - quality) * s[liquid] + quality * s[liquid + 1];
+    }
 }

@@ -251,7 +251,7 @@ public enum Refrigerant {
                 transport.conductivity(p, viscosity));
     }
 
-    private Region region(double temperature, double pressure, double density) {
+    Region region(double temperature, double pressure, double density) {
         if (pressure > criticalPressure()) {
             return temperature < criticalTemperature() ? Region.COMPRESSED_LIQUID : Region.SUPERCRITICAL;
         }

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A recording as delimited text: comma, tab or semicolon; UTF-8 or Latin-1; plain or gzip; mixed line ends; cells
+ * A recording, or a list of values, as delimited text: comma, tab or semicolon; UTF-8 or Latin-1; plain or gzip; mixed line ends; cells
  * padded or quoted. One line is one row, so that an open quote spoils one row and not the rest of the file. Rows are
  * handed out one at a time: memory does not grow with the file. Immutable; one file may be read several times.
  */
@@ -55,14 +55,15 @@ public final class DelimitedText {
                     int line = lines.line();
                     List<String> first = firstRows(lines, comment, source.charset());
                     TextForm form = TextForm.of(text, first, options, declared);
-                    return new DelimitedText(source, names(path, text, line, form), line, form, comment);
+                    return new DelimitedText(
+                            source, names(path, text, line, form, options.fewestNames()), line, form, comment);
                 }
             }
             throw InputException.at(
                     Place.of(path.toString()),
                     "no-header",
                     options.header() == 1
-                            ? "no header line in this file: nothing was recorded"
+                            ? "no header line in this file: there is nothing in it"
                             : "the file has " + names + " lines and the names should stand in line " + options.header()
                                     + ": check 'header' in the channel map");
         } catch (IOException e) {
@@ -114,7 +115,7 @@ public final class DelimitedText {
         return new String(bytes, start, lines.end() - start, charset);
     }
 
-    private static List<String> names(Path path, String text, int line, TextForm form) {
+    private static List<String> names(Path path, String text, int line, TextForm form, int fewest) {
         Row row = new Row(form.delimiter(), '.', StandardCharsets.UTF_8);
         row.cut(text);
         Place place = new Place(path.toString(), line, 1);
@@ -128,7 +129,7 @@ public final class DelimitedText {
         while (names.size() > 1 && names.get(names.size() - 1).isEmpty()) {
             names.remove(names.size() - 1);
         }
-        if (names.size() < 2) {
+        if (names.size() < fewest) {
             throw InputException.at(
                     place,
                     "one-column",

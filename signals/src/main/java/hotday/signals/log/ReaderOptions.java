@@ -10,8 +10,12 @@ import java.util.Optional;
  * @param decimal mark of numbers
  * @param comment lines that start with it are skipped; empty for none
  * @param header which line holds the names, from 1, blank and comment lines not counted
+ * @param fewestNames a header with fewer is refused: 2 for recordings, where a single name means a delimiter nobody
+ *     thought of
  */
-public record ReaderOptions(Optional<Character> delimiter, Decimal decimal, String comment, int header) {
+public record ReaderOptions(
+        Optional<Character> delimiter, Decimal decimal, String comment, int header, int fewestNames) {
+    private static final int TIME_AND_VALUE = 2;
 
     /** The mark between whole and fraction of a number. */
     public enum Decimal {
@@ -30,8 +34,18 @@ public record ReaderOptions(Optional<Character> delimiter, Decimal decimal, Stri
         }
     }
 
-    /** Everything told from the file, names in its first line. */
+    /** Of a recording. */
+    public ReaderOptions(Optional<Character> delimiter, Decimal decimal, String comment, int header) {
+        this(delimiter, decimal, comment, header, TIME_AND_VALUE);
+    }
+
+    /** A recording; everything told from the file, names in its first line. */
     public static ReaderOptions auto() {
         return new ReaderOptions(Optional.empty(), Decimal.AUTO, "", 1);
+    }
+
+    /** A list of values, which may have a single column; everything told from the file, names in its first line. */
+    public static ReaderOptions list() {
+        return new ReaderOptions(Optional.empty(), Decimal.AUTO, "", 1, 1);
     }
 }

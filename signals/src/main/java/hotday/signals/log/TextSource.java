@@ -27,7 +27,7 @@ record TextSource(Path path, Charset charset) {
         try (InputStream in = stream(path)) {
             byte[] head = in.readNBytes(HEAD_BYTES);
             if (head.length == 0) {
-                throw InputException.at(place, "empty-file", "the file is empty: nothing was recorded");
+                throw InputException.at(place, "empty-file", "the file is empty");
             }
             refuseOtherForms(head, place);
             return new TextSource(path, charset(head));
@@ -38,7 +38,7 @@ record TextSource(Path path, Charset charset) {
 
     private static void requireFile(Path path, Place place) {
         if (Files.isDirectory(path)) {
-            throw InputException.at(place, "is-folder", "is a folder, a recording file is needed");
+            throw InputException.at(place, "is-folder", "is a folder, a file is needed");
         }
         if (!Files.exists(path)) {
             throw InputException.at(place, "no-such-file", "no such file");

@@ -161,7 +161,9 @@ class DelimitedTextTest {
         assertThat(refused(folder.resolve("none.csv"))).isEqualTo("no-such-file@0");
         assertThat(refused(WrittenFile.text(folder, ""))).isEqualTo("empty-file@0");
         assertThat(refused(WrittenFile.text(folder, "\n \n\t\n"))).isEqualTo("no-header@0");
-        assertThat(refused(WrittenFile.text(folder, "one\n1\n"))).isEqualTo("one-column@1");
+        Path single = WrittenFile.text(folder, "one\n1\n");
+        assertThat(refused(single)).isEqualTo("one-column@1");
+        assertThat(DelimitedText.open(single, ReaderOptions.list()).header()).containsExactly("one");
         assertThat(refused(WrittenFile.text(folder, "a,\"b\n1,2\n"))).isEqualTo("header-damaged@1");
         assertThat(refused(WrittenFile.text(folder, "a\0b,c\n1,2\n"))).isEqualTo("binary-file@0");
         assertThat(refused(WrittenFile.text(folder, "PK\u0003\u0004rest"))).isEqualTo("binary-file@0");

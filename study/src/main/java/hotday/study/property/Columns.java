@@ -1,0 +1,81 @@
+package hotday.study.property;
+
+import hotday.physics.refrigerant.FluidState;
+import java.util.List;
+
+/** Names and values of the columns of a property file, and of the keys of its JSON: every name ends in its unit. */
+public final class Columns {
+    /** Of one state, {@code region} between the second and the third left out: it is a word. */
+    static final List<String> STATE = List.of(
+            "p_Pa", "T_K", "rho_kg_m3", "h_J_kg", "s_J_kgK", "cp_J_kgK", "cv_J_kgK", "w_m_s", "mu_Pa_s", "k_W_mK", "x");
+
+    /** Of liquid (L) and vapour (V) in equilibrium. */
+    static final List<String> BOTH_PHASES = List.of(
+            "T_K",
+            "p_Pa",
+            "rhoL_kg_m3",
+            "rhoV_kg_m3",
+            "hL_J_kg",
+            "hV_J_kg",
+            "sL_J_kgK",
+            "sV_J_kgK",
+            "cpL_J_kgK",
+            "cpV_J_kgK",
+            "cvL_J_kgK",
+            "cvV_J_kgK",
+            "wL_m_s",
+            "wV_m_s",
+            "muL_Pa_s",
+            "muV_Pa_s",
+            "kL_W_mK",
+            "kV_W_mK",
+            "sigma_N_m");
+
+    /** Where the word for the region stands among the columns of a state. */
+    static final int REGION = 2;
+
+    private Columns() {}
+
+    /** Names of the values of one state. */
+    public static List<String> ofState() {
+        return STATE;
+    }
+
+    /** Names of the values of both phases. */
+    public static List<String> ofBothPhases() {
+        return BOTH_PHASES;
+    }
+
+    /** In the order of {@link #ofState()}; NaN where the state has no such value. */
+    public static double[] values(FluidState s) {
+        return new double[] {
+            s.pressure(),
+            s.temperature(),
+            s.density(),
+            s.enthalpy(),
+            s.entropy(),
+            s.cp(),
+            s.cv(),
+            s.speedOfSound(),
+            s.viscosity(),
+            s.conductivity(),
+            s.quality()
+        };
+    }
+
+    /** In the order of {@link #ofBothPhases()}; NaN where there is no such value. */
+    public static double[] values(BothPhases both) {
+        double[] liquid = values(both.liquid());
+        double[] vapour = values(both.vapour());
+        double[] out = new double[BOTH_PHASES.size()];
+        out[0] = both.temperature();
+        out[1] = both.pressure();
+        int at = 2;
+        for (int i = REGION; i < STATE.size() - 1; i++) {
+            out[at++] = liquid[i];
+            out[at++] = vapour[i];
+        }
+        out[at] = both.surfaceTension();
+        return out;
+    }
+}

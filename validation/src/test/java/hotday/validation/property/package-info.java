@@ -1,0 +1,2 @@
+/** The command for refrigerant properties against reference tables, published charts and its own equations. */
+package hotday.validation.property;
