@@ -5,6 +5,7 @@ import hotday.physics.fluid.Coolant;
 import hotday.physics.transfer.Fin;
 import hotday.physics.transfer.LouveredFin;
 import hotday.physics.transfer.TubeFlow;
+import java.util.List;
 
 /**
  * A radiator core from what a catalogue page gives: width, height, depth, fins per length, tube rows. What it does not
@@ -100,6 +101,11 @@ public record CatalogueCore(
     /** Reynolds number on louver pitch at a face speed (m/s). */
     public double louverReynolds(double faceSpeed) {
         return reynolds(channelSpeed(faceSpeed));
+    }
+
+    /** What of this core lies outside the data behind the louvered-fin relations at a face speed (m/s); see {@link LouveredFin#outside}. */
+    public List<LouveredFin.Excess> outsideThePublishedData(double faceSpeed) {
+        return LouveredFin.outside(geometry(), 1.0, louverReynolds(faceSpeed));
     }
 
     /** Air-side conductance with fin efficiency at a face speed and 1.2 kg/m3, W/K. */

@@ -1,7 +1,8 @@
 package hotday.physics.transfer;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * Air side of a louvered-fin, flat-tube core. Heat: Chang and Wang 1997, Int. J. Heat Mass Transfer 40:533-544, scatter
@@ -9,6 +10,11 @@ import java.util.List;
  * %; its two branches do not meet at Re 150 (6 % apart). Treat as a first estimate; test points are better.
  */
 public final class LouveredFin {
+    /** Fin thickness over pitch from which f has a value, just above its pole at 0.01. */
+    private static final double THINNEST = 0.0101;
+
+    private static final double CLOSEST = 1.05;
+
     private LouveredFin() {}
 
     /**
@@ -95,21 +101,61 @@ public final class LouveredFin {
         return f1 * f2 * f3;
     }
 
-    /** What keeps a geometry and Reynolds number outside the published range; empty when inside. */
-    public static List<String> outside(Geometry g, double re) {
-        List<String> all = new ArrayList<>();
-        if (!(re >= 100.0 && re <= 3000.0)) {
-            all.add("Reynolds number on louver pitch " + Math.round(re) + ", published range 100 to 3000");
+    /**
+     * A quantity that lies outside the published data.
+     *
+     * @param name of the quantity
+     * @param unit of value and limits; {@code -} for none
+     * @param low, high limits; infinite where there is none
+     */
+    public record Excess(String name, double value, String unit, double low, double high) {
+        private boolean outside() {
+            return !(value >= low && value <= high);
         }
-        if (Math.sqrt(g.finThickness() / g.finPitch()) <= 0.1) {
-            all.add("fin thickness over fin pitch " + g.finThickness() / g.finPitch() + ", must exceed 0.01");
+
+        /** In words, with value, unit and limits. */
+        public String text() {
+            String of = unit.equals("-") ? "" : " " + unit;
+            String limits = Double.isInfinite(high) ? "at least " + low : low + " to " + high;
+            return String.format(Locale.ROOT, "%s %.4g%s, published data %s%s", name, value, of, limits, of);
         }
-        if (!(g.tubePitch() > g.tubeSize())) {
-            all.add("tube pitch " + g.tubePitch() + " must exceed the tube size " + g.tubeSize());
-        }
-        if (!(g.angle() > 0.0 && g.angle() < 90.0)) {
-            all.add("louver angle " + g.angle() + " degrees, must be above 0 and below 90");
-        }
-        return all;
+    }
+
+    /**
+     * What lies outside the data behind both relations; empty when all is inside. Ranges of the 91 samples of Chang and Wang 1997 (from
+     * memory): Re 100..3000, Lp 0.5..3 mm, Fp 0.51..3.33 mm, Fl 2.84..20 mm, Ll 2.13..18.5 mm, Td 15.6..57.4 mm, Tp 7.51..25 mm, thickness
+     * 0.0254..0.16 mm, angle 8.43..35 degrees, Dh 0.82..5.02 mm. Besides, f needs a fin thicker than a hundredth of its pitch and
+     * tubes that leave room for fins.
+     *
+     * @param unit of the lengths, m: 1 or 1e-3
+     * @param re on louver pitch
+     */
+    public static List<Excess> outside(Geometry g, double unit, double re) {
+        double mm = 1e3 * unit;
+        return Stream.of(
+                        new Excess("Reynolds number on louver pitch", re, "-", 100, 3000),
+                        new Excess("louver pitch", mm * g.louverPitch(), "mm", 0.5, 3.0),
+                        new Excess("fin pitch", mm * g.finPitch(), "mm", 0.51, 3.33),
+                        new Excess("fin length", mm * g.finLength(), "mm", 2.84, 20.0),
+                        new Excess("louver length", mm * g.louverLength(), "mm", 2.13, 18.5),
+                        new Excess("tube depth", mm * g.tubeDepth(), "mm", 15.6, 57.4),
+                        new Excess("tube pitch", mm * g.tubePitch(), "mm", 7.51, 25.0),
+                        new Excess("fin thickness", mm * g.finThickness(), "mm", 0.0254, 0.16),
+                        new Excess("louver angle", g.angle(), "degrees", 8.43, 35.0),
+                        new Excess("hydraulic diameter", mm * g.hydraulicDiameter(), "mm", 0.82, 5.02),
+                        new Excess(
+                                "fin thickness over fin pitch",
+                                g.finThickness() / g.finPitch(),
+                                "-",
+                                THINNEST,
+                                Double.POSITIVE_INFINITY),
+                        new Excess(
+                                "tube pitch over tube size",
+                                g.tubePitch() / g.tubeSize(),
+                                "-",
+                                CLOSEST,
+                                Double.POSITIVE_INFINITY))
+                .filter(Excess::outside)
+                .toList();
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hotday.physics.WorkedProblem;
 import hotday.physics.fluid.Air;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,22 +56,43 @@ class LouveredFinTest {
         }
     }
 
+    private static List<String> names(LouveredFin.Geometry g, double re) {
+        return LouveredFin.outside(g, 1e-3, re).stream()
+                .map(LouveredFin.Excess::name)
+                .toList();
+    }
+
     @Test
-    void saysWhatIsOutsideThePublishedRange() {
-        assertThat(LouveredFin.outside(CORE, 500)).isEmpty();
-        assertThat(LouveredFin.outside(CORE, 60))
-                .hasSize(1)
-                .first()
-                .asString()
-                .contains("60")
-                .contains("100 to 3000");
-        assertThat(LouveredFin.outside(CORE, Double.NaN)).isNotEmpty();
-        LouveredFin.Geometry thin = new LouveredFin.Geometry(1.4, 9.0, 8.0, 6.8, 26, 10, 0.08, 2.0, 26, 28);
-        assertThat(LouveredFin.outside(thin, 500)).anyMatch(s -> s.contains("fin thickness"));
-        LouveredFin.Geometry touching = new LouveredFin.Geometry(1.4, 1.8, 8.0, 6.8, 26, 2.0, 0.08, 2.0, 26, 28);
-        assertThat(LouveredFin.outside(touching, 500)).anyMatch(s -> s.contains("tube pitch"));
-        LouveredFin.Geometry flat = new LouveredFin.Geometry(1.4, 1.8, 8.0, 6.8, 26, 10, 0.08, 2.0, 26, 0);
-        assertThat(LouveredFin.outside(flat, 500)).anyMatch(s -> s.contains("angle"));
+    void namesEveryQuantityOutsideThePublishedData() {
+        assertThat(names(CORE, 500)).isEmpty();
+        assertThat(names(CORE, 60)).containsExactly("Reynolds number on louver pitch");
+        assertThat(names(CORE, 3100)).containsExactly("Reynolds number on louver pitch");
+        assertThat(names(CORE, Double.NaN)).containsExactly("Reynolds number on louver pitch");
+        assertThat(names(new LouveredFin.Geometry(0.4, 4.0, 22.0, 19.0, 60, 26, 0.2, 2.0, 60, 40), 500))
+                .containsExactly(
+                        "louver pitch",
+                        "fin pitch",
+                        "fin length",
+                        "louver length",
+                        "tube depth",
+                        "tube pitch",
+                        "fin thickness",
+                        "louver angle",
+                        "hydraulic diameter");
+        assertThat(names(new LouveredFin.Geometry(1.4, 3.0, 8.0, 6.8, 26, 10, 0.03, 2.0, 26, 28), 500))
+                .containsExactly("fin thickness over fin pitch");
+        assertThat(names(new LouveredFin.Geometry(1.4, 1.8, 8.0, 6.8, 26, 8.0, 0.08, 8.0, 26, 28), 500))
+                .containsExactly("tube pitch over tube size");
+    }
+
+    @Test
+    void saysValueUnitAndLimitsInWhateverUnitTheLengthsAre() {
+        LouveredFin.Geometry metres =
+                new LouveredFin.Geometry(1.4e-3, 3.6e-3, 8e-3, 6.8e-3, 26e-3, 10e-3, 0.08e-3, 2e-3, 26e-3, 28);
+        List<LouveredFin.Excess> excess = LouveredFin.outside(metres, 1.0, 500);
+        assertThat(excess).hasSize(1);
+        assertThat(excess.get(0).value()).isCloseTo(3.6, within(1e-12));
+        assertThat(excess.get(0).text()).isEqualTo("fin pitch 3.600 mm, published data 0.51 to 3.33 mm");
     }
 
     /** From catalogue geometry to UA and pressure drop, calculated independently. */
