@@ -17,6 +17,7 @@ public final class ExchangerChecks implements Topic {
     private static final String CENGEL = "Cengel, Heat Transfer, heat exchangers, radiator example; from memory";
     private static final String INCROPERA = "Incropera and DeWitt, ch. 11, NTU example; from memory";
     private static final String HOLMAN = "Holman, Heat Transfer, example 10.";
+    private static final String AGAIN = "the same example, recomputed with the approximate relation";
     private static final String SOM = "Som, Introduction to Heat Transfer, ch. 10 example 7";
     private static final String NELLIS = "worked example to the relations of Nellis and Klein";
 
@@ -47,6 +48,8 @@ public final class ExchangerChecks implements Topic {
         double area = 40 * Math.PI * 0.005 * 0.65;
         double u = ntu(Arrangement.CROSS_BOTH_UNMIXED, 25.0 / 70.0, water / air) * water / area;
         out.add(Check.relative("car radiator: U from four temperatures", u, 3347, 0.01, "W/(m2 K)", CENGEL));
+        double approximate = ntu(Arrangement.CROSS_BOTH_UNMIXED_APPROXIMATE, 25.0 / 70.0, water / air) * water / area;
+        out.add(Check.relative("car radiator: U, usual approximation", approximate, 3480, PRINTED, "W/(m2 K)", AGAIN));
 
         double ua = ntu(Arrangement.CROSS_BOTH_UNMIXED, 0.4, 0.5) * 10e3;
         Core core = new Core(2 * ua, 1, 0, 2 * ua, 1, 0);
@@ -62,9 +65,14 @@ public final class ExchangerChecks implements Topic {
         double gas = 4197.0 * 90.0 / 200.0;
         double area = ntu(Arrangement.CROSS_BOTH_UNMIXED, 200.0 / 265.0, gas / 4197.0) * gas / 100.0;
         out.add(Check.relative("finned exchanger: area for a duty (chart)", area, 39.7, 0.015, "m2", INCROPERA));
+        double rough = ntu(Arrangement.CROSS_BOTH_UNMIXED_APPROXIMATE, 200.0 / 265.0, gas / 4197.0) * gas / 100.0;
+        out.add(Check.relative("finned exchanger: area, usual approximation", rough, 38.22, PRINTED, "m2", AGAIN));
         double heat = Effectiveness.crossBothUnmixed(4000.0 / 1500.0, 1500.0 / 4197.0) * 1500.0 * 215.0;
         out.add(Check.relative("the same off design: heat (chart)", heat / 1e3, 265, 0.03, "kW", INCROPERA));
+        out.add(Check.near("the same: gas out (chart)", 250 - heat / 1500.0, 73.3, 5.3, "degC", INCROPERA));
+        out.add(Check.near("the same: water out (chart)", 35 + heat / 4197.0, 98.1, 1.9, "degC", INCROPERA));
         double eps = Effectiveness.crossBothUnmixed(220.0 * 250.0 / 10100.0, 10100.0 / 29260.0);
+        out.add(Check.near("air and water, both unmixed: effectiveness", eps, 0.9528, 0.011, "-", SOM));
         double q = eps * 10100.0 * 105.0;
         out.add(Check.relative("air and water, both unmixed: heat", q / 1e6, 1.0, 0.02, "MW", SOM));
         out.add(Check.near("air and water: air out (printed rounded)", 125 - q / 10100.0, 26, 1.5, "degC", SOM));
@@ -93,6 +101,8 @@ public final class ExchangerChecks implements Topic {
         out.add(Check.relative("counter-flow off design: effectiveness", eps, 0.744, PRINTED, "-", HOLMAN + "10"));
         out.add(Check.relative(
                 "counter-flow off design: heat", eps * water * 75 / 1e3, 155.5, PRINTED, "kW", HOLMAN + "10"));
+        double warm = 35 + eps * 75;
+        out.add(Check.near("counter-flow off design: water out", warm, 90.8, 0.05, "degC", HOLMAN + "10"));
         double shell = ntu(Arrangement.SHELL_TUBES, 0.75, 2018.0 / 6300.0);
         out.add(Check.relative("shell and tubes: NTU", shell, 1.9907, PRINTED, "-", HOLMAN + "13"));
         out.add(Check.relative("shell and tubes: area", shell * 2018.0 / 200.0, 20.09, PRINTED, "m2", HOLMAN + "13"));
@@ -101,6 +111,8 @@ public final class ExchangerChecks implements Topic {
         double e = Effectiveness.crossBothUnmixed(53.0 / cooler, cooler / air);
         String problem = "published textbook problem; its answer recomputed with the approximate relation";
         out.add(Check.near("oil cooler in air: oil out", 75 - e * 45, 48.65, 0.2, "degC", problem));
+        double usual = Effectiveness.crossBothUnmixedApproximate(53.0 / cooler, cooler / air);
+        out.add(Check.near("oil cooler in air, usual approximation", 75 - usual * 45, 48.65, 0.005, "degC", problem));
         double length = ntu(Arrangement.COUNTER_FLOW, 40.0 / 70.0, 213.1 / 835.6) * 213.1 / (38.1 * Math.PI * 0.025);
         String tube = "Incropera and DeWitt, ch. 11, first example; from memory";
         out.add(Check.relative("counter-flow oil and water: tube length", length, 65.9, 0.005, "m", tube));

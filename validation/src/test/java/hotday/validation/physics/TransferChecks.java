@@ -40,6 +40,10 @@ public final class TransferChecks implements Topic {
         out.add(Check.relative("air in a tube: Reynolds number", re, 14749, 5e-4, "-", TUBE));
         out.add(Check.relative("air in a tube: coefficient (Dittus-Boelter)", h, 64.8, 2e-3, "W/(m2 K)", TUBE));
         out.add(Check.relative("air in a tube: heat per length", h * Math.PI * 0.0254 * 20, 103.5, 2e-3, "W/m", TUBE));
+        double massFlow = density * 10 * Math.PI / 4 * 0.0254 * 0.0254;
+        double rise = h * Math.PI * 0.0254 * 20 * 3 / (massFlow * 1025);
+        out.add(Check.relative("air in a tube: mass flow", 1e3 * massFlow, 7.5618, 5e-4, "g/s", TUBE));
+        out.add(Check.near("air in a tube: rise over 3 m", rise, 40.0, 0.1, "K", TUBE));
         double gnielinski = TubeFlow.gnielinski(re, 0.681) * 0.0386 / 0.0254;
         String spread = "Incropera, ch. 8: Dittus-Boelter may be 25 % off; from memory";
         out.add(Check.relative("the same by Gnielinski", gnielinski, 64.8, 0.25, "W/(m2 K)", spread));
