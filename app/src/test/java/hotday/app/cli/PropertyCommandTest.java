@@ -167,6 +167,27 @@ class PropertyCommandTest {
     }
 
     @Test
+    void theTablesErrorIsMeasuredAndItsVersionSaid() {
+        assertThat(run("--table-error")).as(err()).isZero();
+        assertThat(out()).contains("R-134a, table version ", "200000 random states", "temperature", "density");
+        JsonNode root = json("--table-error");
+        assertThat(root.get("version").asInt()).isPositive();
+        assertThat(root.get("temperature_K").asDouble()).isPositive().isLessThan(0.05);
+        assertThat(root.get("density_relative").asDouble()).isPositive().isLessThan(5e-4);
+    }
+
+    @Test
+    void theTableSaysWhereItEndsAndWritesNothing() throws IOException {
+        Path from = Files.writeString(folder.resolve("points.csv"), "p_Pa,h_J_kg\n5e5,4e5\n1000,4e5\n6e6,4e5\n");
+        Path to = folder.resolve("out.csv");
+        assertThat(run("--from", from, "--to", to, "--table")).isEqualTo(2);
+        assertThat(err()).contains("points.csv:3:", "points.csv:4:", "1000.0 Pa", "outside the table, 32768.0 to");
+        assertThat(to).doesNotExist();
+        assertThat(run("--temperature", "20 degC", "--table")).isEqualTo(2);
+        assertThat(err()).contains("--table: --table belongs to --from");
+    }
+
+    @Test
     void whatDoesNotFitTogetherIsSaid() {
         assertThat(run()).isEqualTo(2);
         assertThat(err()).contains("--chart", "--from");

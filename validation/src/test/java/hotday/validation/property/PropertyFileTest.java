@@ -24,6 +24,10 @@ class PropertyFileTest {
     private static final double STATE = 1e-8;
     private static final double SATURATION = 1e-9;
     private static final double TRANSPORT = 1e-6;
+    /** Of the table: what a time loop can bear, K and share. */
+    private static final double TABLE_TEMPERATURE = 0.05;
+
+    private static final double TABLE_DENSITY = 5e-4;
     private static final Set<String> TRANSPORT_NAMES =
             Set.of("mu_Pa_s", "k_W_mK", "muL_Pa_s", "muV_Pa_s", "kL_W_mK", "kV_W_mK", "sigma_N_m");
     private static final Set<String> NOT_IN_OURS = Set.of("T_degC", "in_eos_T_range");
@@ -31,10 +35,12 @@ class PropertyFileTest {
     @TempDir
     private Path folder;
 
-    private List<Map<String, String>> answer(Refrigerant fluid, List<String> lines) throws IOException {
+    private List<Map<String, String>> answer(Refrigerant fluid, List<String> lines, Object... more) throws IOException {
         Path from = Files.write(folder.resolve("points.csv"), lines);
         Path to = folder.resolve("out.csv");
-        CommandLineRun run = CommandLineRun.of("property", "--fluid", fluid.label(), "--from", from, "--to", to);
+        List<Object> words = new ArrayList<>(List.of("property", "--fluid", fluid.label(), "--from", from, "--to", to));
+        words.addAll(List.of(more));
+        CommandLineRun run = CommandLineRun.of(words.toArray());
         assertThat(run.status()).as(run.err()).isZero();
         List<String> out = Files.readAllLines(to);
         String[] names = out.get(0).split(",", -1);
@@ -110,6 +116,27 @@ class PropertyFileTest {
     @EnumSource(Refrigerant.class)
     void saturationByPressure(Refrigerant fluid) throws IOException {
         sameAsReference(fluid, "sat", "p_Pa", "", SATURATION);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Refrigerant.class)
+    void theTableAnswersNearTheReference(Refrigerant fluid) throws IOException {
+        for (String second : List.of("h_J_kg", "T_K")) {
+            List<Map<String, String>> expected = reference(fluid, "single");
+            List<String> lines = new ArrayList<>(List.of("p_Pa," + second));
+            expected.forEach(row -> lines.add(row.get("p_Pa") + "," + row.get(second)));
+            List<Map<String, String>> ours = answer(fluid, lines, "--table");
+            for (int i = 0; i < ours.size(); i++) {
+                Map<String, String> row = ours.get(i);
+                assertThat(row.get("region"))
+                        .as("%s", row)
+                        .isEqualTo(expected.get(i).get("region"));
+                double off = Math.abs(number(row, "T_K") - number(expected.get(i), "T_K"));
+                assertThat(off).as("temperature %s", row).isLessThan(TABLE_TEMPERATURE);
+                near("density " + row, number(row, "rho_kg_m3"), number(expected.get(i), "rho_kg_m3"), TABLE_DENSITY);
+                assertThat(row.get("w_m_s") + row.get("mu_Pa_s") + row.get("x")).isEmpty();
+            }
+        }
     }
 
     /** 500 states of all kinds from a fixed seed; every answer must lie on the equation of state at its own p and T. */
