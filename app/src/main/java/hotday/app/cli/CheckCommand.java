@@ -66,6 +66,7 @@ final class CheckCommand implements Callable<Integer> {
         console.result(
                 "  must stand " + show.format(Quantity.TEMPERATURE, v.designAmbient()) + " outside, coolant below "
                         + show.format(Quantity.TEMPERATURE, v.limits().coolant()));
+        sheet.remarks().forEach(remark -> console.result("  look at " + remark));
         if (!sheet.assumptions().isEmpty()) {
             console.result("");
             console.result("Left open and filled in (type the key to replace it):");

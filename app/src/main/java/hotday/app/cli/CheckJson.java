@@ -4,6 +4,7 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.vehicle.sheet.Assumption;
 import hotday.vehicle.sheet.BuildSheet;
+import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -19,19 +20,23 @@ final class CheckJson {
         for (Assumption a : sheet.assumptions()) {
             all.addObject().put("key", a.key()).put("value", a.value()).put("reason", a.reason());
         }
+        put(root.putArray("remarks"), sheet.remarks());
         console.json(root);
     }
 
     static void print(Console console, InputException wrong) {
         ObjectNode root = Console.object();
         root.put("in_order", false);
-        ArrayNode all = root.putArray("faults");
-        for (Finding finding : wrong.findings()) {
-            ObjectNode fault = all.addObject().put("key", finding.key()).put("message", finding.message());
-            finding.place()
-                    .ifPresent(p ->
-                            fault.put("file", p.file()).put("line", p.line()).put("column", p.column()));
-        }
+        put(root.putArray("faults"), wrong.findings());
         console.json(root);
+    }
+
+    private static void put(ArrayNode all, List<Finding> findings) {
+        for (Finding finding : findings) {
+            ObjectNode one = all.addObject().put("key", finding.key()).put("message", finding.message());
+            finding.place()
+                    .ifPresent(
+                            p -> one.put("file", p.file()).put("line", p.line()).put("column", p.column()));
+        }
     }
 }

@@ -7,15 +7,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Collects every fault of one file, so that a person can mend them in one go. */
+/** Collects every fault of one file, so that a person can mend them in one go, and what is worth a look beside them. */
 public final class Faults {
     private final List<Finding> faults = new ArrayList<>();
+    private final List<Finding> remarks = new ArrayList<>();
 
     void add(String key, Place place, String message) {
         Finding fault = Finding.fault(key, place, message);
         if (!faults.contains(fault)) { // a block may be asked for twice, its faults are told once
             faults.add(fault);
         }
+    }
+
+    void remark(String key, Place place, String message) {
+        Finding remark = Finding.warning(key, place, message);
+        if (!remarks.contains(remark)) {
+            remarks.add(remark);
+        }
+    }
+
+    /** What can be used but should be looked at, in the order it was found. */
+    public List<Finding> remarks() {
+        return List.copyOf(remarks);
     }
 
     public boolean any() {

@@ -84,6 +84,11 @@ public final class TypedMap {
         faults.add("value-wrong", place(key), message);
     }
 
+    /** Books something to look at, at a key; the sheet can be used. */
+    public void remark(String key, String finding, String message) {
+        faults.remark(finding, place(key), message);
+    }
+
     /** Books a fault for every key that is none of these, with the nearest that is. */
     public void refuseUnknown(String... known) {
         List<String> list = Arrays.asList(known);
@@ -116,6 +121,22 @@ public final class TypedMap {
         }
         faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must hold lines such as 'key: value'");
         return Optional.empty();
+    }
+
+    /** Nested blocks typed as one, or as a list of several; empty when absent or wrong. */
+    public List<TypedMap> maps(String key) {
+        if (!(values.get(key) instanceof SequenceNode list)) {
+            return map(key).map(List::of).orElse(List.of());
+        }
+        List<TypedMap> out = new ArrayList<>();
+        for (Node node : list.getValue()) {
+            if (node instanceof MappingNode mapping) {
+                out.add(new TypedMap(file, mapping, placeOf(node), faults, full(key)));
+            } else {
+                faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must list blocks such as {key: value}");
+            }
+        }
+        return out;
     }
 
     /** A nested block that must be there. */

@@ -1,5 +1,6 @@
 package hotday.vehicle.sheet;
 
+import hotday.core.finding.Finding;
 import hotday.core.typed.TypedFile;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
@@ -13,10 +14,12 @@ import java.util.List;
  * @param vehicle complete, SI
  * @param units what the reader of results wants to see
  * @param assumptions values the sheet left open, in the order of the sheet
+ * @param remarks what is used but should be looked at, with its place
  */
-public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption> assumptions) {
+public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption> assumptions, List<Finding> remarks) {
     public BuildSheet {
         assumptions = List.copyOf(assumptions);
+        remarks = List.copyOf(remarks);
     }
 
     /** Reads a sheet; throws {@link hotday.core.finding.InputException} with all its faults. */
@@ -25,6 +28,10 @@ public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption>
         SheetReader reader = new SheetReader(file.root());
         BuildSheet sheet = reader.sheet();
         file.faults().throwIfAny();
-        return sheet;
+        return new BuildSheet(
+                sheet.vehicle(),
+                sheet.units(),
+                sheet.assumptions(),
+                file.faults().remarks());
     }
 }

@@ -42,7 +42,15 @@ final class Section {
                 .map(m -> new Section(name + "." + key, Optional.of(m), assumptions));
     }
 
-    /** The same, there to hand out defaults when it was left out; these go to a list of its own. */
+    /** Blocks inside this one, typed as one or as a list. */
+    List<Section> inners(String key, String... keys) {
+        return map.stream()
+                .flatMap(m -> m.maps(key).stream())
+                .map(m -> new Section(name + "." + key, known(Optional.of(m), keys), assumptions))
+                .toList();
+    }
+
+    /** A part of this block; left out, it hands out defaults, which go to a list of its own. */
     Section part(String key, List<Assumption> own, String... keys) {
         return new Section(name + "." + key, known(map.flatMap(m -> m.map(key)), keys), own);
     }
@@ -159,6 +167,11 @@ final class Section {
         } else {
             around.fault(name.substring(name.lastIndexOf('.') + 1), message);
         }
+    }
+
+    /** Something to look at in a value that is used all the same. */
+    void remark(String key, String finding, String message) {
+        map.ifPresent(m -> m.remark(key, finding, message));
     }
 
     void fault(String key, String message) {

@@ -82,7 +82,8 @@ final class SheetReader {
                         schedule,
                         limits),
                 units,
-                assumptions);
+                assumptions,
+                List.of());
     }
 
     /** The cores this vehicle has in front of its radiator. */

@@ -147,6 +147,7 @@ final class StackSection {
             return Optional.empty();
         }
         CatalogueCore core = new CatalogueCore(w, h, depth, fins, rows, pitch);
+        Fins.remark(c, core);
         double[] resistance = core.resistance();
         return Optional.of(new PlacedCore(
                 kind,

@@ -254,7 +254,7 @@ class BuildSheetTest {
                 "charging: turbo|charging: tubro|25:13|did you mean 'turbo'?",
                 "fuel: diesel|fuel: coal|18:9|must be one of petrol, diesel",
                 "fuel: diesel|cylinders: 4|20:3|'cylinders' stands here again; first at",
-                "heat: 62 kW|heat: 900 kW|66:5|is all that these two flows can exchange",
+                "heat: 62 kW|heat: 900 kW|66:11|is all that these two flows can exchange",
                 "heat: 62 kW|heat: 15 kW|66:5|do not belong together",
                 "tube_pitch: 9 mm|air_conductance: 3 kW/K|64:20|say the same thing twice",
                 "trailer_mass: 200 kg|rolling: 0.012|11:12|say the same thing twice",

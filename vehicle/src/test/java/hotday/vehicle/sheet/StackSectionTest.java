@@ -90,4 +90,35 @@ class StackSectionTest {
         InputException refused = catchThrowableOfType(InputException.class, () -> BuildSheet.read(file));
         assertThat(refused.getMessage()).contains("'stack.condenser'").contains("no 'air_conditioning'");
     }
+
+    /** The default cores lie inside the published data; a deep core is used, and said to be a guess. */
+    @Test
+    void finsOutsideThePublishedDataAreFlaggedWithTheRange() throws IOException {
+        Path file = folder.resolve("build.yaml");
+        Files.writeString(file, SHEET);
+        assertThat(BuildSheet.read(file).remarks()).isEmpty();
+        Files.writeString(file, SHEET + "stack: {charge_air_cooler: {depth: 100 mm}}\n");
+        assertThat(BuildSheet.read(file).remarks()).anySatisfy(remark -> {
+            assertThat(remark.key()).isEqualTo("outside-published-data");
+            assertThat(remark.message()).contains("100").contains("57.4").contains("mm");
+            assertThat(remark.place().orElseThrow().line()).isEqualTo(9);
+        });
+    }
+
+    /** Two measured points of one core: the better factor lies between those of each, and each heat is nearly met. */
+    @Test
+    void severalTestPointsGiveOneFactor() throws IOException {
+        String one = "{heat: 40 kW, air_speed: 4 m/s, coolant_flow: 90 l/min, inlet_difference: 60 K}";
+        String two = "{heat: 27 kW, air_speed: 2 m/s, coolant_flow: 60 l/min, inlet_difference: 60 K}";
+        double first = conductance(one);
+        double second = conductance(two);
+        double both = conductance("[" + one + ", " + two + "]");
+        assertThat(both).isBetween(Math.min(first, second), Math.max(first, second));
+    }
+
+    private double conductance(String test) throws IOException {
+        Path file = folder.resolve("build.yaml");
+        Files.writeString(file, SHEET.replace("height: 450 mm}", "height: 450 mm, test: " + test + "}"));
+        return BuildSheet.read(file).vehicle().radiator().airConductance();
+    }
 }
