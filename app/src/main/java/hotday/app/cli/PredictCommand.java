@@ -14,6 +14,7 @@ import hotday.vehicle.sheet.BuildSheet;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -57,7 +58,7 @@ final class PredictCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Path> drawing = Optional.ofNullable(picture);
-        drawing.ifPresent(AtomicFile::requireTarget);
+        drawing.ifPresent(PredictCommand::requireSvg);
         BuildSheet sheet = BuildSheet.read(build);
         List<CeilingReport> ceilings = HotDay.ofSheet(sheet.vehicle(), chosen(), seed);
         if (json) {
@@ -75,6 +76,14 @@ final class PredictCommand implements Callable<Integer> {
         return ceilings.stream().allMatch(c -> c.best().ambient() >= c.designAmbient())
                 ? CommandLineDoor.HOLDS
                 : CommandLineDoor.DOES_NOT_HOLD;
+    }
+
+    private static void requireSvg(Path file) {
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
+            throw new InputException(Finding.fault(
+                    "picture-form", Place.of("--picture"), "'" + file + "' must end in .svg: that is what is drawn"));
+        }
+        AtomicFile.requireTarget(file);
     }
 
     /** The first of the chosen cases. */

@@ -180,4 +180,16 @@ class CommandsTest {
         assertThat(run("predict", sheet, "--case", "hot-idel")).isEqualTo(2);
         assertThat(err()).contains("'hot-idel'", "hot-idle", "loaded-climb");
     }
+
+    @Test
+    void predictDrawsTheFrontOrSaysWhyNot() throws IOException {
+        Path svg = folder.resolve("face.svg");
+        run("predict", sheet, "--case", "hot-idle", "--picture", svg);
+        assertThat(out() + err()).contains("drawn in " + svg, "Air through the face");
+        assertThat(Files.readString(svg)).startsWith("<svg").contains("Air reaching the radiator");
+        assertThat(run("predict", sheet, "--picture", folder.resolve("face.png")))
+                .isEqualTo(2);
+        assertThat(err()).contains("must end in .svg");
+        assertThat(folder.resolve("face.png")).doesNotExist();
+    }
 }

@@ -34,7 +34,6 @@ public record FaceChart(
     private static final Pen TILE = new Pen(Ink.WHITE, 0.4, 0);
     private static final Pen OUTLINE = new Pen(Ink.BLACK, 1.6, 0);
     private static final Pen DASHED = new Pen(Ink.BLACK, 0.8, 5);
-    private static final Pen LEADER = new Pen(Ink.GREY, 0.4, 0);
 
     public FaceChart {
         notes = List.copyOf(notes);
@@ -228,20 +227,19 @@ public record FaceChart(
         double from = top + HEAD - 2;
         double gap = Math.min(30.0, (PANEL - 150.0 - depths()) / Math.max(1, side.size()));
         double at = left + 8;
-        double label = from + 9;
         double names = left + PANEL - 140;
-        for (Layer layer : side) {
+        for (int i = 0; i < side.size(); i++) {
+            Layer layer = side.get(i);
             double wide = Math.max(2.0, layer.depth() * scale());
             for (Box part : layer.parts()) {
                 Ink fill = layer.solid() ? Ink.SKY : Ink.NONE;
                 canvas.rectangle(at, from + part.top() * scale(), wide, part.height() * scale(), fill, Pen.FRAME);
             }
-            Box first = layer.parts().get(0);
-            double middle = from + (first.top() + 0.5 * first.height()) * scale();
-            canvas.line(at + 0.5 * wide, middle, names - 4, label - 3, LEADER);
-            canvas.circle(at + 0.5 * wide, middle, 1.8, Ink.BLACK, Pen.NONE);
-            canvas.text(names, label, layer.name(), 9, Canvas.Anchor.START, Ink.BLACK, false);
-            label += Math.max(11.0, panelHeight() / (side.size() + 1.0));
+            String number = Integer.toString(i + 1);
+            double below = from + panelHeight() + 11;
+            canvas.text(at + 0.5 * wide, below, number, 9, Canvas.Anchor.MIDDLE, Ink.BLACK, true);
+            canvas.text(names, from + 12 + 15 * i, number, 9, Canvas.Anchor.START, Ink.BLACK, true);
+            canvas.text(names + 14, from + 12 + 15 * i, layer.name(), 9, Canvas.Anchor.START, Ink.BLACK, false);
             at += wide + gap;
         }
     }
