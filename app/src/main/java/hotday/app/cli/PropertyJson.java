@@ -19,13 +19,13 @@ final class PropertyJson {
     static void print(Console console, Refrigerant fluid, FluidState state, double air) {
         ObjectNode root = root(fluid, air, state.pressure());
         root.put("region", state.region().word());
-        put(root, Columns.ofState(), Columns.values(state));
+        put(root, Columns.ofState(), Columns.values(fluid, state));
         console.json(root);
     }
 
     static void print(Console console, Refrigerant fluid, BothPhases both, double air) {
         ObjectNode root = root(fluid, air, both.pressure());
-        put(root, Columns.ofBothPhases(), Columns.values(both));
+        put(root, Columns.ofBothPhases(), Columns.values(fluid, both));
         console.json(root);
     }
 

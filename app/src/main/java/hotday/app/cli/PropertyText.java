@@ -60,6 +60,10 @@ final class PropertyText {
             out.add(row("conductivity", plain(MILLI * s.conductivity()) + " mW/(m K)"));
         }
         out.add("");
+        if (s.temperature() > fluid.publishedTemperatureLimit()) {
+            out.add("Extrapolated: the authors of the equation stop at "
+                    + show.format(Quantity.TEMPERATURE, fluid.publishedTemperatureLimit()) + ".");
+        }
         out.add("Enthalpy counts from saturated liquid at 0 degC = 200 kJ/kg; air outside "
                 + show.format(Quantity.PRESSURE_ABSOLUTE, air) + ".");
         return out;

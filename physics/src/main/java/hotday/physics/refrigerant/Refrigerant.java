@@ -52,11 +52,6 @@ public enum Refrigerant {
         return text.replaceAll("[\\s-]", "").toLowerCase(Locale.ROOT);
     }
 
-    /** kg/mol. */
-    public double molarMass() {
-        return facts.molarMass();
-    }
-
     /** K, as published. */
     public double criticalTemperature() {
         return facts.limits().criticalTemperature();

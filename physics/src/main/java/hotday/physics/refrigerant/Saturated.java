@@ -8,9 +8,4 @@ final class Saturated {
     double temperature;
     /** Pa. */
     double pressure;
-
-    /** Saturation temperature over pressure, K/Pa (Clausius and Clapeyron). */
-    double temperatureByPressure() {
-        return (1.0 / vapour.density - 1.0 / liquid.density) / (vapour.entropy - liquid.entropy);
-    }
 }

@@ -1,19 +1,22 @@
 package hotday.study.property;
 
 import hotday.physics.refrigerant.FluidState;
+import hotday.physics.refrigerant.Refrigerant;
 import hotday.signals.log.Row;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Lines of an answered points file: carried columns, then those of a state, of both phases, or of both kinds. */
 final class AnswerLines {
-    private static final int SHARED = 2; // T_K and p_Pa stand once in a file with both kinds of row
+    private static final int SHARED = 3; // T_K, T_degC and p_Pa stand once in a file with both kinds of row
 
+    private final Refrigerant fluid;
     private final PointsHeader header;
     private final boolean states;
     private final boolean saturations;
 
-    AnswerLines(PointsHeader header, boolean states, boolean saturations) {
+    AnswerLines(Refrigerant fluid, PointsHeader header, boolean states, boolean saturations) {
+        this.fluid = fluid;
         this.header = header;
         this.states = states;
         this.saturations = saturations;
@@ -34,7 +37,7 @@ final class AnswerLines {
 
     String state(Row row, FluidState state) {
         StringBuilder out = carried(row);
-        double[] values = Columns.values(state);
+        double[] values = Columns.values(fluid, state);
         for (int i = 0; i < values.length; i++) {
             if (i == Columns.REGION) {
                 out.append(state.region().word()).append(',');
@@ -49,10 +52,11 @@ final class AnswerLines {
 
     String bothPhases(Row row, BothPhases both) {
         StringBuilder out = carried(row);
-        double[] values = Columns.values(both);
+        double[] values = Columns.values(fluid, both);
         if (states) {
             cell(out, both.pressure());
             cell(out, both.temperature());
+            cell(out, values[1]);
             empty(out, 1 + Columns.STATE.size() - SHARED);
         }
         for (int i = states ? SHARED : 0; i < values.length; i++) {

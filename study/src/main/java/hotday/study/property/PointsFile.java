@@ -82,7 +82,7 @@ public final class PointsFile {
     }
 
     private void write(Refrigerant fluid, Answers source, OutputStream out) throws IOException {
-        AnswerLines lines = new AnswerLines(header, states > 0, saturations > 0);
+        AnswerLines lines = new AnswerLines(fluid, header, states > 0, saturations > 0);
         out.write(lines.names().getBytes(StandardCharsets.UTF_8));
         try {
             text.rows(row -> {

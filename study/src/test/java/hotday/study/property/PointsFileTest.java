@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PointsFileTest {
     private static final Refrigerant FLUID = Refrigerant.R134A;
     private static final String STATE =
-            "p_Pa,T_K,region,rho_kg_m3,h_J_kg,s_J_kgK,cp_J_kgK,cv_J_kgK,w_m_s,mu_Pa_s,k_W_mK,x";
+            "p_Pa,T_K,T_degC,region,in_eos_T_range,rho_kg_m3,h_J_kg,s_J_kgK,cp_J_kgK,cv_J_kgK,w_m_s,mu_Pa_s,k_W_mK,x";
     private static final String BOTH =
             "rhoL_kg_m3,rhoV_kg_m3,hL_J_kg,hV_J_kg,sL_J_kgK,sV_J_kgK,cpL_J_kgK,cpV_J_kgK,cvL_J_kgK,cvV_J_kgK,"
                     + "wL_m_s,wV_m_s,muL_Pa_s,muV_Pa_s,kL_W_mK,kV_W_mK,sigma_N_m";
@@ -60,11 +60,11 @@ class PointsFileTest {
         assertThat(out).hasSize(8).first().isEqualTo(STATE);
         for (int row = 1; row < 8; row++) {
             FluidState expected = row < 4 ? s : mixed;
-            double[] values = Columns.values(expected);
+            double[] values = Columns.values(FLUID, expected);
             String[] cells = cells(out.get(row));
-            assertThat(cells[2]).isEqualTo(row < 4 ? "superheated" : "two_phase");
+            assertThat(cells[3]).isEqualTo(row < 4 ? "superheated" : "two_phase");
             for (int i = 0; i < values.length; i++) {
-                String cell = cells[i < 2 ? i : i + 1];
+                String cell = cells[i < Columns.REGION ? i : i + 1];
                 if (Double.isNaN(values[i])) {
                     assertThat(cell).isEmpty();
                 } else {
@@ -78,10 +78,10 @@ class PointsFileTest {
     @Test
     void temperatureOrPressureAloneIsSaturation() throws IOException {
         List<String> out = answer("T_K\n300\n310\n");
-        assertThat(out).hasSize(3).first().isEqualTo("T_K,p_Pa," + BOTH);
-        assertThat(cells(out.get(1))[1]).isEqualTo("702820.6471671");
-        assertThat(cells(out.get(2))).hasSize(19).doesNotContain("");
-        assertThat(answer("p_Pa\n702820.6471671\n").get(1)).startsWith("300,702820.6471671,1199.66643659");
+        assertThat(out).hasSize(3).first().isEqualTo("T_K,T_degC,p_Pa," + BOTH);
+        assertThat(cells(out.get(1))[2]).isEqualTo("702820.6471671");
+        assertThat(cells(out.get(2))).hasSize(20).doesNotContain("");
+        assertThat(answer("p_Pa\n702820.6471671\n").get(1)).startsWith("300,26.85,702820.6471671,1199.66643659");
     }
 
     @Test
@@ -89,10 +89,10 @@ class PointsFileTest {
         List<String> out = answer("note,T_K,id,p_Pa\n\"a, \"\"b\"\"\",300,1,101325\n,300,2,\n");
         assertThat(out.get(0)).isEqualTo("note,id," + STATE + "," + BOTH);
         assertThat(out.get(1))
-                .startsWith("\"a, \"\"b\"\"\",1,101325,300,superheated,")
+                .startsWith("\"a, \"\"b\"\"\",1,101325,300,26.85,superheated,1,")
                 .endsWith(",".repeat(18));
         assertThat(out.get(2))
-                .startsWith(",2,702820.6471671,300" + ",".repeat(11) + "1199.6")
+                .startsWith(",2,702820.6471671,300,26.85" + ",".repeat(12) + "1199.6")
                 .doesNotEndWith(",");
     }
 

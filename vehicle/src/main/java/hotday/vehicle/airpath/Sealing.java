@@ -24,7 +24,12 @@ public enum Sealing {
 
     /** Share of underhood air that comes round the stack at a road speed in m/s (either way), 0..1. */
     public double share(double speed) {
-        return atRest * Math.exp(-Math.abs(speed) / SPEED);
+        return atRest * remaining(speed);
+    }
+
+    /** What a road speed in m/s (either way) leaves of the share at rest, 0..1. */
+    public static double remaining(double speed) {
+        return Math.exp(-Math.abs(speed) / SPEED);
     }
 
     /** The same with what blows back through reversed tiles and is drawn in again by the others, 0..1. */

@@ -1,6 +1,7 @@
 package hotday.vehicle.plant;
 
 import hotday.core.table.Curve;
+import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.Arrays;
 
@@ -21,8 +22,6 @@ public final class Plant {
     private static final double GRAVITY = 9.80665; // m/s2
     /** Part of the way from face to coolant temperature that the leaving air has come, for draught and recirculation. */
     private static final double REAR_AIR_SHARE = 0.7;
-    /** Road speed over which recirculation falls by e, m/s; from memory, see docs/physics/plant.md. */
-    private static final double RECIRCULATION_SPEED = 20.0 / 3.6;
     /** Coupling left when the engine and its pump stand. */
     private static final double STANDING_SHARE = 0.15;
 
@@ -233,8 +232,7 @@ public final class Plant {
 
     private double faceTemperature(double[] x, double[] u, double[] w, double airCapacity) {
         double ambient = u[Input.AMBIENT.ordinal()];
-        double back =
-                k[Coefficient.RECIRCULATION.ordinal()] * Math.exp(-u[Input.SPEED.ordinal()] / RECIRCULATION_SPEED);
+        double back = k[Coefficient.RECIRCULATION.ordinal()] * Sealing.remaining(u[Input.SPEED.ordinal()]);
         double radiator = Math.max(ambient, x[State.RADIATOR_MIDDLE.ordinal()]);
         double mixed =
                 (ambient * (1.0 - back) + REAR_AIR_SHARE * back * radiator) / (1.0 - (1.0 - REAR_AIR_SHARE) * back);
