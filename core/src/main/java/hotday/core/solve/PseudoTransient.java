@@ -1,0 +1,176 @@
+package hotday.core.solve;
+
+/**
+ * Rest points of {@code dy/dt = f(y)} by pseudo-transient continuation (Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998)
+ * 508): linearly implicit steps whose length grows as the rates die away, which ends as Newton's method. Follows the real
+ * way of the system where Newton alone would jump. One instance a thread; a solve allocates nothing.
+ */
+public final class PseudoTransient {
+    /** What is to come to rest. */
+    @FunctionalInterface
+    public interface Rates {
+        /** Writes the rates at {@code y} to {@code out}. */
+        void of(double[] y, double[] out);
+    }
+
+    private static final double ENDLESS = 1e9; // s; a step that long is Newton's
+    private static final double GROWTH = 8.0;
+    private static final double SLOW = 0.2; // contraction from which the slopes are taken anew
+
+    private final int n;
+    private final double[] low;
+    private final double[] high;
+    private final double[] scale;
+    private final double[] matrix;
+    private final int[] pivot;
+    private final double[] f;
+    private final double[] next;
+    private final double[] trial;
+    private final double[] move;
+    private final int most;
+    private boolean factored;
+    private int evaluations;
+
+    /**
+     * @param low, high allowed values
+     * @param scale change of each value that counts as one: convergence is 1e-9 of it, slopes are taken over 1e-5 of it
+     * @param most iterations before giving up
+     */
+    public PseudoTransient(double[] low, double[] high, double[] scale, int most) {
+        this.n = low.length;
+        this.low = low.clone();
+        this.high = high.clone();
+        this.scale = scale.clone();
+        this.most = most;
+        this.matrix = new double[n * n];
+        this.pivot = new int[n];
+        this.f = new double[n];
+        this.next = new double[n];
+        this.trial = new double[n];
+        this.move = new double[n];
+    }
+
+    /** Rate evaluations of the last solve. */
+    public int evaluations() {
+        return evaluations;
+    }
+
+    /** Forgets the slopes of the last solve. */
+    public void forget() {
+        factored = false;
+    }
+
+    /**
+     * Moves {@code y} to rest.
+     *
+     * @param first pseudo time step, s: short from a far start, {@link Double#POSITIVE_INFINITY} from a close one
+     * @return false when it did not come to rest; {@code y} is then where it got to
+     */
+    public boolean solve(Rates rates, double[] y, double first) {
+        evaluations = 0;
+        double dt = Math.min(ENDLESS, first);
+        boolean fresh = false;
+        if (dt < ENDLESS) {
+            factored = false;
+        }
+        rate(rates, y, f);
+        double before = size(f);
+        double lastMove = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < most; i++) {
+            if (!factored) {
+                fresh = true;
+                if (!factor(rates, y, dt)) {
+                    return false;
+                }
+            }
+            System.arraycopy(f, 0, move, 0, n);
+            DenseLu.solve(matrix, n, pivot, move);
+            double moved = advance(y);
+            rate(rates, trial, next);
+            double after = size(next);
+            if (!(after < Double.POSITIVE_INFINITY)) {
+                dt = Math.max(1e-3, 0.1 * Math.min(dt, 100.0));
+                factored = false;
+                continue;
+            }
+            if (dt >= ENDLESS && after > 2.0 * before && after > 1e-9) {
+                if (!fresh) {
+                    factored = false;
+                    continue;
+                }
+                dt = 50.0;
+                factored = false;
+                fresh = false;
+            }
+            System.arraycopy(trial, 0, y, 0, n);
+            System.arraycopy(next, 0, f, 0, n);
+            if (moved < 1e-9 && dt >= ENDLESS) {
+                return true;
+            }
+            if (dt < ENDLESS) {
+                double ratio = before / Math.max(after, 1e-300);
+                dt = Math.min(ENDLESS, Math.max(1e-2, dt * Math.max(0.3, Math.min(GROWTH, 1.5 * ratio))));
+                dt = moved < 1e-3 ? ENDLESS : dt;
+                factored = false;
+            } else if (moved > SLOW * lastMove) {
+                factored = false;
+            } else {
+                fresh = false;
+            }
+            lastMove = moved;
+            before = after;
+        }
+        return false;
+    }
+
+    private void rate(Rates rates, double[] y, double[] out) {
+        evaluations++;
+        rates.of(y, out);
+    }
+
+    /** The largest rate in scales a second. */
+    private double size(double[] rate) {
+        double largest = 0.0;
+        for (int i = 0; i < n; i++) {
+            double r = Math.abs(rate[i]) / scale[i];
+            if (!(r <= Double.MAX_VALUE)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            largest = Math.max(largest, r);
+        }
+        return largest;
+    }
+
+    /** Takes slopes by differences and factors 1/dt - slope. */
+    private boolean factor(Rates rates, double[] y, double dt) {
+        double[] a = matrix;
+        System.arraycopy(y, 0, trial, 0, n);
+        for (int j = 0; j < n; j++) {
+            double h = 1e-5 * scale[j];
+            h = y[j] + h > high[j] ? -h : h;
+            trial[j] = y[j] + h;
+            rate(rates, trial, next);
+            double by = trial[j] - y[j];
+            trial[j] = y[j];
+            for (int i = 0; i < n; i++) {
+                a[i * n + j] = -(next[i] - f[i]) / by;
+            }
+            a[j * n + j] += dt >= ENDLESS ? 0.0 : 1.0 / dt;
+        }
+        factored = DenseLu.factor(a, n, pivot);
+        return factored;
+    }
+
+    /** Writes the moved values to {@code trial} and tells the largest move in scales; all moves shrink alike. */
+    private double advance(double[] y) {
+        double largest = 0.0;
+        for (int i = 0; i < n; i++) {
+            largest = Math.max(largest, Math.abs(move[i]) / scale[i]);
+        }
+        double limit = largest > 40.0 ? 40.0 / largest : 1.0;
+        for (int i = 0; i < n; i++) {
+            trial[i] = Math.max(low[i], Math.min(high[i], y[i] + limit * move[i]));
+        }
+        return largest;
+    }
+}
