@@ -167,11 +167,22 @@ public final class SaturationTable {
      * @param out at least {@link #COLUMNS} long
      */
     public void look(double pressure, double[] out) {
+        look(pressure, COLUMNS, out);
+    }
+
+    /**
+     * The first columns at a pressure.
+     *
+     * @param pressure Pa
+     * @param columns how many, even, 2..{@link #COLUMNS}
+     * @param out at least {@code columns} long
+     */
+    public void look(double pressure, int columns, double[] out) {
         double place = place(pressure);
         double root = root(pressure);
         out[TEMPERATURE] = at(place, STORED_TEMPERATURE);
         out[SURFACE_TENSION] = at(place, SURFACE_TENSION);
-        for (int k = ENTHALPY; k < COLUMNS; k += 2) {
+        for (int k = ENTHALPY; k < columns; k += 2) {
             double middle = at(place, k);
             double half = root * at(place, k + 1);
             boolean inverse = k == HEAT || k == CONDUCTIVITY;
@@ -183,6 +194,11 @@ public final class SaturationTable {
     /** Saturation temperature, K, at Pa. */
     public double temperature(double pressure) {
         return at(place(pressure), STORED_TEMPERATURE);
+    }
+
+    /** Slope of the saturation temperature, K/Pa, at Pa. */
+    public double temperatureSlope(double pressure) {
+        return slopeAt(place(pressure), STORED_TEMPERATURE);
     }
 
     /** J/kg at Pa. */
