@@ -1,5 +1,6 @@
 package hotday.vehicle.spec;
 
+import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
 import java.util.List;
@@ -21,12 +22,14 @@ public record VehicleSpec(
         Engine engine,
         Optional<ChargeAir> chargeAir,
         Gearbox gearbox,
+        GearboxFluid gearboxFluid,
         CoolantLoop coolant,
         Thermostat thermostat,
         Radiator radiator,
         Heater heater,
         Fan fan,
         Optional<AirConditioning> airConditioning,
+        Electrical electrical,
         FrontEnd frontEnd,
         Stack stack,
         FanSchedule schedule,
@@ -112,6 +115,8 @@ public record VehicleSpec(
      * @param lowestSpeed engine speed kept when a gear is chosen, rad/s
      * @param idleDragPower taken from the engine at rest in gear, W
      * @param heatToAir share of the gearbox loss given to the air in front of the radiator (cooler in the stack), 0..1
+     * @param lowRange further ratio of a transfer box, 1 without
+     * @param converter torque converter
      */
     public record Gearbox(
             List<Double> ratios,
@@ -120,9 +125,81 @@ public record VehicleSpec(
             double shiftUpSpeed,
             double lowestSpeed,
             double idleDragPower,
-            double heatToAir) {
+            double heatToAir,
+            double lowRange,
+            Converter converter) {
         public Gearbox {
             ratios = List.copyOf(ratios);
+        }
+    }
+
+    /**
+     * Torque converter with lock-up.
+     *
+     * @param speedRatio turbine over pump, rising from 0
+     * @param capacity pump speed over the square root of pump torque, rad/s per sqrt(N m), same length
+     * @param torqueRatio turbine over pump torque, same length
+     * @param lockGear first gear (1 is the lowest) in which it locks
+     * @param lockSpeed turbine speed from which it locks, rad/s
+     */
+    public record Converter(
+            List<Double> speedRatio,
+            List<Double> capacity,
+            List<Double> torqueRatio,
+            int lockGear,
+            double lockSpeed) {
+        public Converter {
+            speedRatio = List.copyOf(speedRatio);
+            capacity = List.copyOf(capacity);
+            torqueRatio = List.copyOf(torqueRatio);
+        }
+    }
+
+    /** Where gearbox fluid is cooled. */
+    public enum FluidCooler {
+        /** A core in the stack. */
+        FRONT,
+        /** In the radiator's outlet tank, by coolant. */
+        TANK
+    }
+
+    /**
+     * The gearbox's fluid and what cools it.
+     *
+     * @param meshLoss share of the power through the gears that heats the fluid, 0..0.1
+     * @param spinLoss drag of pump, clutches and gears with fluid at 80 degC, W at {@code spinSpeed} of the input shaft
+     * @param spinSpeed rad/s
+     * @param capacity of fluid and gearbox case, J/K
+     * @param viscosityAt40 kinematic, m2/s
+     * @param viscosityAt100 kinematic, m2/s
+     * @param flow through the coolers, thermostat open, kg/s at {@code flowSpeed} of the engine
+     * @param flowSpeed rad/s
+     * @param coolers in flow order, empty for none
+     * @param frontConductance fluid side of the core in the stack at {@code flow}, W/K
+     * @param tankConductance of the cooler in the radiator tank at {@code flow}, W/K
+     * @param bypassOpens fluid temperature at which the coolers start to be fed, K
+     * @param bypassFull fully fed, K
+     * @param caseLoss gearbox case to the air around it at rest, W/K
+     * @param caseLossPerSpeed further, W/K/(m/s)
+     */
+    public record GearboxFluid(
+            double meshLoss,
+            double spinLoss,
+            double spinSpeed,
+            double capacity,
+            double viscosityAt40,
+            double viscosityAt100,
+            double flow,
+            double flowSpeed,
+            List<FluidCooler> coolers,
+            double frontConductance,
+            double tankConductance,
+            double bypassOpens,
+            double bypassFull,
+            double caseLoss,
+            double caseLossPerSpeed) {
+        public GearboxFluid {
+            coolers = List.copyOf(coolers);
         }
     }
 
@@ -216,7 +293,127 @@ public record VehicleSpec(
      * @param condenserHeat given to the air in front of the radiator at 35 degC, full load, W
      * @param compressorPower shaft power at the same point, W
      */
-    public record AirConditioning(double condenserHeat, double compressorPower) {}
+    public record AirConditioning(
+            double condenserHeat, double compressorPower, RefrigerantCircuit circuit, Evaporator evaporator, Cabin cabin) {}
+
+    /** What meters the refrigerant into the evaporator. */
+    public enum Expansion {
+        /** Holds the superheat. */
+        THERMOSTATIC_VALVE,
+        /** Fixed orifice with accumulator. */
+        ORIFICE
+    }
+
+    /** How much refrigerant is in the circuit, against what belongs in. */
+    public enum Charge {
+        LOW,
+        RIGHT,
+        HIGH
+    }
+
+    /**
+     * @param displacement of the compressor, m3 a turn
+     * @param variable true for a compressor that shortens its stroke
+     * @param pulleyRatio compressor over engine speed
+     * @param electricSpeed of a compressor with its own motor, rad/s; 0 for one on the belt
+     * @param clutchCurrent A
+     * @param superheat held by a thermostatic valve, K
+     * @param orificeDiameter m
+     * @param freezeLimit saturation temperature the evaporator is kept above, K
+     * @param highCapacity, lowCapacity metal and refrigerant of the two sides, J/K
+     * @param cutOut high-side pressure that stops the compressor, Pa absolute
+     * @param cutIn high-side pressure at which it may start again, Pa absolute
+     * @param lowCutOut low-side pressure that stops it, Pa absolute
+     */
+    public record RefrigerantCircuit(
+            Refrigerant refrigerant,
+            double displacement,
+            boolean variable,
+            double pulleyRatio,
+            double electricSpeed,
+            double clutchCurrent,
+            Expansion expansion,
+            double superheat,
+            double orificeDiameter,
+            Charge charge,
+            double freezeLimit,
+            double highCapacity,
+            double lowCapacity,
+            double cutOut,
+            double cutIn,
+            double lowCutOut) {}
+
+    /**
+     * @param airConductance air side at {@code airFlow}, dry, W/K
+     * @param refrigerantConductance W/K
+     * @param airFlow reference, kg/s
+     */
+    public record Evaporator(double airConductance, double refrigerantConductance, double airFlow) {}
+
+    /**
+     * @param volume of air, m3
+     * @param interiorCapacity seats, trim and glass, J/K
+     * @param interiorConductance air to interior, W/K
+     * @param shellConductance cabin to outside at rest, W/K
+     * @param shellPerSpeed further, W/K/(m/s)
+     * @param glass area times transmittance, m2
+     * @param leakage air through gaps at rest, kg/s
+     * @param leakagePerSpeed further, kg/s/(m/s)
+     * @param people in the cabin
+     * @param blowerFlow at full blower, kg/s
+     * @param blowerPower at full blower, W electrical
+     */
+    public record Cabin(
+            double volume,
+            double interiorCapacity,
+            double interiorConductance,
+            double shellConductance,
+            double shellPerSpeed,
+            double glass,
+            double leakage,
+            double leakagePerSpeed,
+            int people,
+            double blowerFlow,
+            double blowerPower) {}
+
+    /**
+     * Supply and its loads.
+     *
+     * @param rotorSpeed of the alternator, rad/s, rising; @param current it gives there at 25 degC, A
+     * @param temperatureCoefficient loss of current per kelvin above 25 degC, 1/K
+     * @param alternatorRatio alternator over engine speed
+     * @param alternatorEfficiency 0..1
+     * @param regulated voltage, V
+     * @param batteryVoltage open circuit, V
+     * @param batteryResistance ohm
+     * @param batteryCapacity A s
+     * @param baseCurrent ignition, fuel pump, lights and the rest, A
+     * @param fanCableResistance both ways, ohm
+     * @param fanElectronics power of a running fan beside its motor, W
+     * @param fanCurrentLimit A
+     * @param fanDerated, fanFull terminal voltages between which the fan gives up power, V
+     */
+    public record Electrical(
+            List<Double> rotorSpeed,
+            List<Double> current,
+            double temperatureCoefficient,
+            double alternatorRatio,
+            double alternatorEfficiency,
+            double regulated,
+            double batteryVoltage,
+            double batteryResistance,
+            double batteryCapacity,
+            double baseCurrent,
+            double fanCableResistance,
+            double fanElectronics,
+            double fanCurrentLimit,
+            double fanDerated,
+            double fanFull) {
+        public Electrical {
+            rotorSpeed = List.copyOf(rotorSpeed);
+            current = List.copyOf(current);
+        }
+    }
 
     /**
      * @param ramRecovery share of 0.5 rho V^2 that reaches the face
@@ -312,7 +509,11 @@ public record VehicleSpec(
      * @param coolantDemand 0..1, same length
      * @param on, off coolant temperatures at which the curve starts and stops to count, K
      * @param allowanceSpeed rising, m/s; @param allowance demand taken off, 0..1
-     * @param airConditioningDemand least demand while the compressor runs, 0..1
+     * @param airConditioningDemand least demand while the compressor runs, 0..1; used when no head curve is given
+     * @param headPressure rising, Pa absolute; empty without a curve
+     * @param headDemand 0..1, same length
+     * @param gearboxTemperature rising, K; empty without a curve
+     * @param gearboxDemand 0..1, same length
      */
     public record FanSchedule(
             List<Double> coolantTemperature,
@@ -321,8 +522,16 @@ public record VehicleSpec(
             double off,
             List<Double> allowanceSpeed,
             List<Double> allowance,
-            double airConditioningDemand) {
+            double airConditioningDemand,
+            List<Double> headPressure,
+            List<Double> headDemand,
+            List<Double> gearboxTemperature,
+            List<Double> gearboxDemand) {
         public FanSchedule {
+            headPressure = List.copyOf(headPressure);
+            headDemand = List.copyOf(headDemand);
+            gearboxTemperature = List.copyOf(gearboxTemperature);
+            gearboxDemand = List.copyOf(gearboxDemand);
             coolantTemperature = List.copyOf(coolantTemperature);
             coolantDemand = List.copyOf(coolantDemand);
             allowanceSpeed = List.copyOf(allowanceSpeed);
@@ -333,6 +542,11 @@ public record VehicleSpec(
     /**
      * @param coolant highest engine-out temperature, K
      * @param boilMargin least distance to boiling at the cap, K
+     * @param gearbox highest sump temperature, K
+     * @param headPressure highest, Pa absolute
+     * @param evaporating highest saturation temperature of an evaporator that still cools the cabin, K
+     * @param supply lowest voltage, V
      */
-    public record Limits(double coolant, double boilMargin) {}
+    public record Limits(
+            double coolant, double boilMargin, double gearbox, double headPressure, double evaporating, double supply) {}
 }
