@@ -1,5 +1,6 @@
 package hotday.vehicle;
 
+import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
@@ -51,7 +52,24 @@ public final class InventedVehicle {
                         slope,
                         0),
                 Optional.of(new VehicleSpec.ChargeAir(0.75, 2.2, 0.7)),
-                new VehicleSpec.Gearbox(List.of(4.5, 2.7, 1.8, 1.4, 1.0, 0.75), 2.8, 0.9, 250, 150, 1000, 0),
+                new VehicleSpec.Gearbox(
+                        List.of(4.5, 2.7, 1.8, 1.4, 1.0, 0.75), 2.8, 0.9, 250, 150, 1000, 0, 1, converter()),
+                new VehicleSpec.GearboxFluid(
+                        0.03,
+                        700,
+                        209.4,
+                        38e3,
+                        30e-6,
+                        6e-6,
+                        0.11,
+                        209.4,
+                        List.of(VehicleSpec.FluidCooler.TANK),
+                        0,
+                        250,
+                        348.15,
+                        358.15,
+                        8,
+                        0.6),
                 new VehicleSpec.CoolantLoop(0.5, 7.5e-3, capPressure, 2e-3, 420),
                 new VehicleSpec.Thermostat(360.15, 370.15, 4, 10, 0.005),
                 new VehicleSpec.Radiator(
@@ -69,12 +87,76 @@ public final class InventedVehicle {
                         16000 * share),
                 new VehicleSpec.Heater(80, 0.15, 2500),
                 new VehicleSpec.Fan(VehicleSpec.FanControl.SCHEDULE, 250, -40, -60, 30, 250, 0.7, 0.38, 0.2, 0.1),
-                Optional.of(new VehicleSpec.AirConditioning(6000, 2000)),
+                Optional.of(new VehicleSpec.AirConditioning(
+                        6000, 2000, circuit(), new VehicleSpec.Evaporator(240, 830, 0.13), cabin())),
+                electrical(),
                 new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing, 6),
                 stack(radiatorWidth, share),
                 new VehicleSpec.FanSchedule(
-                        List.of(370.0, 380.0), List.of(0.3, 1.0), 371, 367, List.of(8.0, 30.0), List.of(0.0, 0.8), 0.4),
-                new VehicleSpec.Limits(388.15, 3));
+                        List.of(370.0, 380.0),
+                        List.of(0.3, 1.0),
+                        371,
+                        367,
+                        List.of(8.0, 30.0),
+                        List.of(0.0, 0.8),
+                        0.4,
+                        List.of(),
+                        List.of(),
+                        List.of(378.15, 392.15),
+                        List.of(0.3, 1.0)),
+                new VehicleSpec.Limits(388.15, 3, 394.15, 2.9e6, 285.15, 12.6));
+    }
+
+    private static VehicleSpec.Converter converter() {
+        return new VehicleSpec.Converter(
+                List.of(0.0, 0.4, 0.7, 0.86, 0.95),
+                List.of(19.0, 19.1, 20.9, 24.5, 37.0),
+                List.of(2.05, 1.53, 1.18, 1.0, 0.985),
+                3,
+                136);
+    }
+
+    private static VehicleSpec.RefrigerantCircuit circuit() {
+        return new VehicleSpec.RefrigerantCircuit(
+                Refrigerant.R134A,
+                160e-6,
+                true,
+                1.3,
+                0,
+                4,
+                VehicleSpec.Expansion.THERMOSTATIC_VALVE,
+                6,
+                1.8e-3,
+                VehicleSpec.Charge.RIGHT,
+                275.15,
+                4500,
+                3000,
+                3.1e6,
+                2e6,
+                170e3);
+    }
+
+    private static VehicleSpec.Cabin cabin() {
+        return new VehicleSpec.Cabin(3.2, 60e3, 120, 35, 0.9, 1.4, 4e-3, 0.3e-3, 2, 0.13, 220);
+    }
+
+    private static VehicleSpec.Electrical electrical() {
+        return new VehicleSpec.Electrical(
+                List.of(136.0, 157.0, 230.0, 314.0, 628.0),
+                List.of(28.0, 52.0, 98.0, 124.0, 150.0),
+                0.0025,
+                2.9,
+                0.58,
+                13.9,
+                12.6,
+                8e-3,
+                288e3,
+                25,
+                7e-3,
+                12,
+                32,
+                9,
+                10.5);
     }
 
     private static VehicleSpec.Stack stack(double width, double share) {

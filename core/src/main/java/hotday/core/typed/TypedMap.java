@@ -291,6 +291,37 @@ public final class TypedMap {
         return out;
     }
 
+    /** One word or a list of words, each of them allowed; empty when absent or wrong. */
+    public List<String> words(String key, String... allowed) {
+        if (!(values.get(key) instanceof SequenceNode)) {
+            return text(key, allowed).map(List::of).orElse(List.of());
+        }
+        List<String> out = texts(key);
+        for (String word : out) {
+            if (!Arrays.asList(allowed).contains(word)) {
+                faults.add(
+                        "word-wrong",
+                        place(key),
+                        "'" + full(key) + "' lists '" + word + "', it may list " + String.join(", ", allowed));
+                return List.of();
+            }
+        }
+        return out;
+    }
+
+    /** True when a value is typed in a unit of this quantity. */
+    public boolean measures(String key, Quantity quantity) {
+        if (!(values.get(key) instanceof ScalarNode scalar)) {
+            return false;
+        }
+        try {
+            Units.amount(quantity, scalar.getValue());
+            return true;
+        } catch (UnitException e) {
+            return false;
+        }
+    }
+
     /** A list of values in SI; empty when absent or wrong. */
     public List<Double> quantities(String key, Quantity quantity, double low, double high) {
         List<Double> out = new ArrayList<>();

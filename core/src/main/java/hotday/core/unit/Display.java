@@ -48,6 +48,12 @@ public final class Display {
             case PER_LENGTH -> "/in";
             case ANGLE -> "deg";
             case HEAT_CAPACITY -> "kJ/K";
+            case KINEMATIC_VISCOSITY -> "mm2/s";
+            case RESISTANCE -> "mohm";
+            case CHARGE -> "Ah";
+            case MASS_FLOW_PER_SPEED -> "g/s/(m/s)";
+            case SHARE_PER_KELVIN -> "%/K";
+            case CONVERTER_CAPACITY -> us ? "rpm/sqrt(lb ft)" : "rpm/sqrt(N m)";
             default -> q.units().get(0).symbol();
         };
     }

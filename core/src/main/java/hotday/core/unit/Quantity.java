@@ -46,7 +46,15 @@ public enum Quantity {
     FORCE_PER_SPEED_SQUARED("force per speed squared", "0.002 lbf/mph2"),
     PER_LENGTH("count per length", "15 /in"),
     SHARE_RATE("rate of a share", "15 %/s"),
-    ANGLE("angle", "28 deg");
+    ANGLE("angle", "28 deg"),
+    KINEMATIC_VISCOSITY("kinematic viscosity", "30 mm2/s"),
+    RESISTANCE("electrical resistance", "8 mohm"),
+    CHARGE("electric charge", "80 Ah"),
+    CONDUCTANCE_PER_SPEED("heat conductance per speed", "0.9 W/K/(m/s)"),
+    MASS_FLOW_PER_SPEED("mass flow per speed", "0.3 g/s/(m/s)"),
+    SHARE_PER_KELVIN("share per temperature difference", "0.25 %/K"),
+    /** Pump speed of a torque converter over the square root of its torque. */
+    CONVERTER_CAPACITY("converter capacity", "150 rpm/sqrt(N m)");
 
     private static final double INCH = 0.0254;
     private static final double FOOT = 12 * INCH;
@@ -115,6 +123,7 @@ public enum Quantity {
                 .add(MILE, "mi", "mile", "miles");
         AREA.add(1, "m2", "m^2", "m²")
                 .add(1e-4, "cm2", "cm^2", "cm²")
+                .add(1e-6, "mm2", "mm^2", "mm²")
                 .add(INCH * INCH, "in2", "in^2", "sq in")
                 .add(FOOT * FOOT, "ft2", "ft^2", "sq ft");
         VOLUME.add(1, "m3", "m^3", "m³")
@@ -122,7 +131,8 @@ public enum Quantity {
                 .add(1e-6, "cm3", "cc", "ml", "mL")
                 .add(GALLON, "gal", "gallon", "gallons")
                 .add(GALLON / 4, "qt", "quart", "quarts")
-                .add(INCH * INCH * INCH, "in3", "ci", "cu in");
+                .add(INCH * INCH * INCH, "in3", "ci", "cu in")
+                .add(FOOT * FOOT * FOOT, "ft3", "ft^3", "cu ft");
         MASS.add(1, "kg").add(1e-3, "g").add(1e3, "t").add(POUND, "lb", "lbs", "lbm");
         DENSITY.add(1, "kg/m3", "kg/m^3")
                 .add(1e3, "g/ml", "g/cm3", "kg/l", "kg/L")
@@ -182,6 +192,23 @@ public enum Quantity {
         PER_LENGTH.add(1, "/m", "1/m").add(1 / INCH, "/in", "1/in", "fpi").add(100, "/cm", "1/cm");
         SHARE_RATE.add(1, "1/s").add(0.01, "%/s");
         ANGLE.add(1, "rad").add(Math.PI / 180, "deg", "°");
+        KINEMATIC_VISCOSITY.add(1, "m2/s", "m^2/s").add(1e-6, "mm2/s", "mm^2/s", "cSt");
+        RESISTANCE.add(1, "ohm", "Ω").add(1e-3, "mohm", "milliohm", "mΩ");
+        CHARGE.add(1, "A s", "As").add(3600, "Ah", "A h");
+        CONDUCTANCE_PER_SPEED
+                .add(1, "W/K/(m/s)", "W s/(K m)")
+                .add(1 / KMH, "W/K/(km/h)")
+                .add(1 / MPH, "W/K/mph");
+        MASS_FLOW_PER_SPEED
+                .add(1, "kg/s/(m/s)", "kg/m")
+                .add(1e-3, "g/s/(m/s)", "g/m")
+                .add(1e-3 / KMH, "g/s/(km/h)")
+                .add(1e-3 / MPH, "g/s/mph");
+        SHARE_PER_KELVIN.add(1, "1/K").add(0.01, "%/K", "%/degC", "%/°C").add(0.018, "%/degF", "%/°F");
+        CONVERTER_CAPACITY
+                .add(1, "rad/s/sqrt(N m)")
+                .add(RPM, "rpm/sqrt(N m)", "rpm/sqrt(Nm)")
+                .add(RPM / Math.sqrt(POUND_FORCE * FOOT), "rpm/sqrt(lb ft)", "rpm/sqrt(lbf ft)", "rpm/sqrt(ft lb)");
     }
 
     private Quantity add(double factor, String... symbols) {

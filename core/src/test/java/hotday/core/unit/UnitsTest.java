@@ -131,7 +131,19 @@ class UnitsTest {
         "TORQUE, 300 N·m, 300",
         "TORQUE, 300 Nm, 300",
         "AREA, 0.75 m², 0.75",
-        "DENSITY, 0.851 g/ml, 851"
+        "DENSITY, 0.851 g/ml, 851",
+        "AREA, 16 mm2, 1.6e-5",
+        "KINEMATIC_VISCOSITY, 30 mm2/s, 3e-5",
+        "KINEMATIC_VISCOSITY, 6 cSt, 6e-6",
+        "RESISTANCE, 8 mOhm, 0.008",
+        "CHARGE, 80 Ah, 288000",
+        "CONDUCTANCE_PER_SPEED, 0.9 W/K/(m/s), 0.9",
+        "CONDUCTANCE_PER_SPEED, 1 W/K/mph, 2.236936",
+        "MASS_FLOW_PER_SPEED, 0.36 g/s/(km/h), 1.296e-3",
+        "SHARE_PER_KELVIN, 0.25 %/K, 0.0025",
+        "SHARE_PER_KELVIN, 1 %/degF, 0.018",
+        "CONVERTER_CAPACITY, 150 rpm/sqrt(N m), 15.70796",
+        "CONVERTER_CAPACITY, 137.46 rpm/sqrt(lb ft), 12.36244"
     })
     void whatPeopleType(Quantity quantity, String typed, double si) {
         assertThat(Units.parse(quantity, typed)).isCloseTo(si, within(1e-6 * Math.abs(si)));

@@ -28,6 +28,8 @@ public record Schedule(
     private static final int HOTTEST = 2_000;
     private static final int COLDEST = -1_000;
     private static final int HOUR = 36_000;
+    private static final int GEARBOX_HYSTERESIS = 30; // 0.1 K
+    private static final int HEAD_HYSTERESIS = 25; // kPa
     private static final double ZERO_CELSIUS = 273.15;
 
     /**
@@ -187,9 +189,10 @@ public record Schedule(
     }
 
     /**
-     * The schedule of a build sheet: coolant curve, its on and off points, the allowance and the air-conditioning demand
-     * from the sheet, everything else {@link #standard()}. The sheet's air-conditioning demand is a constant that counts
-     * whenever the compressor is asked for, whatever the head pressure; there is no gearbox curve.
+     * The schedule of a build sheet: its curves, the on and off points of the coolant curve and the allowance, everything
+     * else {@link #standard()}. Gearbox and head-pressure curve count from their first point until 3 K or 25 kPa below it.
+     * A sheet without head-pressure curve asks for its air-conditioning demand whenever the compressor is asked for; one
+     * without gearbox curve asks for nothing.
      */
     public static Schedule of(FanSchedule sheet) {
         Schedule standard = standard();
@@ -198,8 +201,8 @@ public record Schedule(
                         sampled(sheet.coolantTemperature(), Schedule::tenths, sheet.coolantDemand()),
                         tenths(sheet.on()),
                         tenths(sheet.off())),
-                new Curve(DemandCurve.constant(0), HOTTEST, HOTTEST - 1),
-                new Curve(DemandCurve.constant(share(sheet.airConditioningDemand())), 0, -1),
+                gearbox(sheet),
+                airConditioning(sheet),
                 new Allowance(
                         sheet.allowanceSpeed().isEmpty()
                                 ? DemandCurve.constant(0)
@@ -210,6 +213,26 @@ public record Schedule(
                 standard.switching(),
                 standard.slew(),
                 standard.afterRun());
+    }
+
+    private static Curve gearbox(FanSchedule sheet) {
+        return sheet.gearboxTemperature().isEmpty()
+                ? new Curve(DemandCurve.constant(0), HOTTEST, HOTTEST - 1)
+                : fromFirstPoint(
+                        sampled(sheet.gearboxTemperature(), Schedule::tenths, sheet.gearboxDemand()),
+                        GEARBOX_HYSTERESIS);
+    }
+
+    private static Curve airConditioning(FanSchedule sheet) {
+        return sheet.headPressure().isEmpty()
+                ? new Curve(DemandCurve.constant(share(sheet.airConditioningDemand())), 0, -1)
+                : fromFirstPoint(
+                        sampled(sheet.headPressure(), pascal -> round(pascal / 1000), sheet.headDemand()),
+                        HEAD_HYSTERESIS);
+    }
+
+    private static Curve fromFirstPoint(DemandCurve demand, int hysteresis) {
+        return new Curve(demand, demand.x(0), demand.x(0) - hysteresis);
     }
 
     private interface ToWhole {

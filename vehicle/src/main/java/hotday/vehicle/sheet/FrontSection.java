@@ -6,46 +6,15 @@ import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
-/** What stands in front of the radiator and around it: air conditioning and front-end blocks. */
+/** The front end block: what the air meets before and behind the cores. */
 final class FrontSection {
-    private static final double COMPRESSOR_SHARE = 0.23;
-
     private final TypedMap root;
     private final List<Assumption> assumptions;
 
     FrontSection(TypedMap root, List<Assumption> assumptions) {
         this.root = root;
         this.assumptions = assumptions;
-    }
-
-    /** Empty when the block is left out: a car without air conditioning. */
-    Optional<VehicleSpec.AirConditioning> airConditioning() {
-        Section s = Section.optional(root, "air_conditioning", assumptions, "condenser_heat", "compressor_power");
-        if (!s.present()) {
-            return Optional.empty();
-        }
-        double heat = s.value(
-                "condenser_heat",
-                Quantity.POWER,
-                "0.5 kW",
-                "40 kW",
-                "6.5 kW",
-                "cooling of 5 kW times 1.3; common practice, no source");
-        double power = s.derived(
-                "compressor_power",
-                Quantity.POWER,
-                "0.1 kW",
-                "15 kW",
-                COMPRESSOR_SHARE * heat,
-                "condenser heat less cooling; common practice, no source");
-        if (power >= heat) {
-            s.fault(
-                    "compressor_power",
-                    "'air_conditioning.compressor_power' must be less than 'condenser_heat': the condenser gives away the cooling and the compressor power together");
-        }
-        return Optional.of(new VehicleSpec.AirConditioning(heat, power));
     }
 
     VehicleSpec.FrontEnd frontEnd() {

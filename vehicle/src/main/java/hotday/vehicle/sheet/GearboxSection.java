@@ -3,7 +3,10 @@ package hotday.vehicle.sheet;
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
 import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.VehicleSpec.FluidCooler;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 
 /** The gearbox block; all of it may be left out. */
 final class GearboxSection {
@@ -12,6 +15,7 @@ final class GearboxSection {
     private static final double LUGGING = 1.7;
 
     private final Section s;
+    private final List<FluidCooler> coolers;
 
     GearboxSection(TypedMap root, List<Assumption> assumptions) {
         this.s = Section.optional(
@@ -24,7 +28,27 @@ final class GearboxSection {
                 "shift_up_speed",
                 "lowest_speed",
                 "idle_drag",
-                "cooler");
+                "cooler",
+                "low_range",
+                "converter");
+        this.coolers = readCoolers();
+    }
+
+    /** Where its fluid is cooled, in flow order. */
+    List<FluidCooler> coolers() {
+        return coolers;
+    }
+
+    private List<FluidCooler> readCoolers() {
+        List<String> words = s.words("cooler", "none", "no gearbox cooler", "none", "front", "tank");
+        if (new HashSet<>(words).size() < words.size() || (words.size() > 1 && words.contains("none"))) {
+            s.fault("cooler", "'gearbox.cooler' is none, front, tank, or both in flow order such as [tank, front]");
+            return List.of();
+        }
+        return words.stream()
+                .filter(w -> !w.equals("none"))
+                .map(w -> FluidCooler.valueOf(w.toUpperCase(Locale.ROOT)))
+                .toList();
     }
 
     VehicleSpec.Gearbox gearbox(VehicleSpec.Engine engine) {
@@ -58,9 +82,10 @@ final class GearboxSection {
         }
         double drag = s.value(
                 "idle_drag", Quantity.POWER, "0 kW", "20 kW", "0.9 kW", "converter in gear at rest; from memory");
-        String cooler = s.word("cooler", "none", "no gearbox cooler in front of the radiator", "none", "front");
-        return new VehicleSpec.Gearbox(
-                ratios, finalDrive, efficiency, shift, lowest, drag, "front".equals(cooler) ? 1.0 : 0.0);
+        double low = s.value("low_range", Quantity.NUMBER, "1", "6", "1", "no low range");
+        VehicleSpec.Converter converter = new ConverterSection(s).converter(engine, drag, ratios.size());
+        double toAir = coolers.contains(FluidCooler.FRONT) ? 1.0 : 0.0;
+        return new VehicleSpec.Gearbox(ratios, finalDrive, efficiency, shift, lowest, drag, toAir, low, converter);
     }
 
     private List<Double> ratios() {

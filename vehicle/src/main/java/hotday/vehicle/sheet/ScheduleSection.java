@@ -13,14 +13,36 @@ final class ScheduleSection {
             List.of(List.of(KELVIN + 94, 0.25), List.of(KELVIN + 100, 0.6), List.of(KELVIN + 106, 1.0));
     private static final List<List<Double>> ALLOWANCE = List.of(List.of(30 / 3.6, 0.0), List.of(90 / 3.6, 0.5));
 
+    private static final List<List<Double>> HEAD = List.of(
+            List.of(1000e3, 0.25),
+            List.of(1135e3, 0.3),
+            List.of(1204e3, 0.4),
+            List.of(1600e3, 0.7),
+            List.of(2000e3, 1.0));
+    private static final List<List<Double>> GEARBOX =
+            List.of(List.of(KELVIN + 104, 0.25), List.of(KELVIN + 113, 0.6), List.of(KELVIN + 119, 1.0));
+    private static final double TEMPERATURE_STEP = 0.2; // K, two steps of the controller
+    private static final double PRESSURE_STEP = 2e3; // Pa
+    private static final double SPEED_STEP = 0.2 / 3.6; // m/s
+
     private final Section s;
 
     ScheduleSection(TypedMap root, List<Assumption> assumptions) {
         this.s = Section.optional(
-                root, "schedule", assumptions, "coolant", "on", "off", "allowance", "air_conditioning");
+                root,
+                "schedule",
+                assumptions,
+                "coolant",
+                "on",
+                "off",
+                "allowance",
+                "air_conditioning",
+                "head_pressure",
+                "gearbox");
     }
 
-    VehicleSpec.FanSchedule schedule(VehicleSpec.Limits limits) {
+    /** @param cooled true for a car with air conditioning */
+    VehicleSpec.FanSchedule schedule(VehicleSpec.Limits limits, boolean cooled) {
         List<List<Double>> curve = coolant();
         List<List<Double>> allowance = allowance();
         double on = s.value(
@@ -43,15 +65,63 @@ final class ScheduleSection {
         if (on >= limits.coolant()) {
             s.fault("on", "'schedule.on' must lie below 'limits.coolant', else the fan starts when it is too late");
         }
-        double cooling = s.value(
-                "air_conditioning",
-                Quantity.RATIO,
-                "0 %",
-                "100 %",
-                "40 %",
-                "least demand while the compressor runs; common practice, no source");
+        double cooling = constant();
+        List<List<Double>> head = head(cooled);
+        List<List<Double>> gearbox = gearbox();
         return new VehicleSpec.FanSchedule(
-                first(curve), second(curve), on, off, first(allowance), second(allowance), cooling);
+                Pairs.first(curve),
+                Pairs.second(curve),
+                on,
+                off,
+                Pairs.first(allowance),
+                Pairs.second(allowance),
+                cooling,
+                Pairs.first(head),
+                Pairs.second(head),
+                Pairs.first(gearbox),
+                Pairs.second(gearbox));
+    }
+
+    /** Instead of the curve, for a controller that does not know the head pressure; 0 when it is not typed. */
+    private double constant() {
+        return s.has("air_conditioning") ? s.required("air_conditioning", Quantity.RATIO, "0 %", "100 %") : 0.0;
+    }
+
+    private List<List<Double>> head(boolean cooled) {
+        String key = "head_pressure";
+        if (s.has(key)) {
+            if (s.has("air_conditioning")) {
+                s.fault(
+                        "air_conditioning",
+                        "'schedule.air_conditioning' and 'schedule.head_pressure' both say what the fan does for the air conditioning; take one of them out");
+            }
+            List<List<Double>> typed = s.pairs(
+                    key, Quantity.PRESSURE_ABSOLUTE, "300 kPa abs", "4500 kPa abs", Quantity.RATIO, "0 %", "100 %");
+            Pairs.mustNotFall(s, key, typed, "'schedule.head_pressure' must not ask for less fan at a higher pressure");
+            Pairs.mustStandApart(s, key, typed, PRESSURE_STEP, "1 kPa");
+            return typed;
+        }
+        if (!cooled || s.has("air_conditioning")) {
+            return List.of();
+        }
+        s.assume(
+                key,
+                "[[1000 kPa abs, 25 %], [1135 kPa abs, 30 %], [1204 kPa abs, 40 %], [1600 kPa abs, 70 %], [2000 kPa abs, 100 %]]",
+                "full fan by 1800 to 2000 kPa; common practice, no source");
+        return HEAD;
+    }
+
+    private List<List<Double>> gearbox() {
+        if (!s.has("gearbox")) {
+            s.assume(
+                    "gearbox", "[[104 degC, 25 %], [113 degC, 60 %], [119 degC, 100 %]]", "common practice, no source");
+            return GEARBOX;
+        }
+        List<List<Double>> typed =
+                s.pairs("gearbox", Quantity.TEMPERATURE, "40 degC", "170 degC", Quantity.RATIO, "0 %", "100 %");
+        Pairs.mustNotFall(s, "gearbox", typed, "'schedule.gearbox' must not ask for less fan when the fluid is hotter");
+        Pairs.mustStandApart(s, "gearbox", typed, TEMPERATURE_STEP, "0.1 K");
+        return typed;
     }
 
     private List<List<Double>> coolant() {
@@ -61,14 +131,9 @@ final class ScheduleSection {
         }
         List<List<Double>> curve =
                 s.pairs("coolant", Quantity.TEMPERATURE, "40 degC", "150 degC", Quantity.RATIO, "0 %", "100 %");
-        for (int i = 1; i < curve.size(); i++) {
-            if (curve.get(i).get(1) < curve.get(i - 1).get(1)) {
-                s.fault(
-                        "coolant",
-                        "'schedule.coolant' must not ask for less fan when the coolant is hotter; pair " + (i + 1)
-                                + " does");
-            }
-        }
+        Pairs.mustNotFall(
+                s, "coolant", curve, "'schedule.coolant' must not ask for less fan when the coolant is hotter");
+        Pairs.mustStandApart(s, "coolant", curve, TEMPERATURE_STEP, "0.1 K");
         return curve;
     }
 
@@ -80,14 +145,9 @@ final class ScheduleSection {
                     "demand taken off because ram air takes over; common practice, no source");
             return ALLOWANCE;
         }
-        return s.pairs("allowance", Quantity.SPEED, "0 km/h", "400 km/h", Quantity.RATIO, "0 %", "100 %");
-    }
-
-    private static List<Double> first(List<List<Double>> pairs) {
-        return pairs.stream().map(p -> p.get(0)).toList();
-    }
-
-    private static List<Double> second(List<List<Double>> pairs) {
-        return pairs.stream().map(p -> p.get(1)).toList();
+        List<List<Double>> typed =
+                s.pairs("allowance", Quantity.SPEED, "0 km/h", "400 km/h", Quantity.RATIO, "0 %", "100 %");
+        Pairs.mustStandApart(s, "allowance", typed, SPEED_STEP, "0.1 km/h");
+        return typed;
     }
 }

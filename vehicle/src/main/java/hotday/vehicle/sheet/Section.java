@@ -8,6 +8,7 @@ import hotday.core.unit.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 
 /**
  * One block of a build sheet: typed values with ranges, and defaults that are written down when they are used. Ranges and
@@ -101,6 +102,20 @@ final class Section {
         return otherwise;
     }
 
+    /** One word or a list of words; the default when absent, empty after a fault. */
+    List<String> words(String key, String otherwise, String reason, String... allowed) {
+        if (has(key)) {
+            return map.orElseThrow().words(key, allowed);
+        }
+        assume(key, otherwise, reason);
+        return List.of(otherwise);
+    }
+
+    /** True when a value is typed in a unit of this quantity. */
+    boolean measures(String key, Quantity q) {
+        return map.isPresent() && map.get().measures(key, q);
+    }
+
     /** A value that must be typed; NaN after a fault. */
     double required(String key, Quantity q, String low, String high) {
         return map.map(m -> m.requiredQuantity(key, q, Units.parse(q, low), Units.parse(q, high)))
@@ -141,6 +156,11 @@ final class Section {
     List<Double> list(String key, Quantity q, String low, String high) {
         return map.map(m -> m.quantities(key, q, Units.parse(q, low), Units.parse(q, high)))
                 .orElse(List.of());
+    }
+
+    /** A list of values as it could be typed. */
+    static String text(List<Double> values, Quantity q) {
+        return values.stream().map(METRIC.unitFor(q)::text).collect(Collectors.joining(", ", "[", "]"));
     }
 
     /** A curve of pairs in SI; empty when absent or wrong. */

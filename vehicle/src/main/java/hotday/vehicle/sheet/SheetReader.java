@@ -27,12 +27,16 @@ final class SheetReader {
                 "engine",
                 "charge_air_cooler",
                 "gearbox",
+                "gearbox_fluid",
                 "coolant",
                 "thermostat",
                 "radiator",
                 "heater",
                 "fan",
                 "air_conditioning",
+                "evaporator",
+                "cabin",
+                "electrical",
                 "front_end",
                 "stack",
                 "schedule",
@@ -48,20 +52,25 @@ final class SheetReader {
         EngineSection engines = new EngineSection(root, assumptions);
         VehicleSpec.Engine engine = engines.engine();
         Optional<VehicleSpec.ChargeAir> chargeAir = engines.chargeAir(engine);
-        VehicleSpec.Gearbox gearbox = new GearboxSection(root, assumptions).gearbox(engine);
+        GearboxSection gearboxes = new GearboxSection(root, assumptions);
+        VehicleSpec.Gearbox gearbox = gearboxes.gearbox(engine);
         CoolantSection loops = new CoolantSection(root, assumptions);
         VehicleSpec.CoolantLoop coolant = loops.loop(engine);
         VehicleSpec.Thermostat thermostat = loops.thermostat();
         VehicleSpec.Radiator radiator = new RadiatorSection(root, assumptions).radiator(coolant);
         VehicleSpec.Heater heater = loops.heater();
         VehicleSpec.Fan fan = new FanSection(root, assumptions).fan(radiator);
-        FrontSection front = new FrontSection(root, assumptions);
-        Optional<VehicleSpec.AirConditioning> conditioning = front.airConditioning();
-        VehicleSpec.FrontEnd frontEnd = front.frontEnd();
+        Optional<VehicleSpec.AirConditioning> conditioning =
+                new AirConditioningSection(root, assumptions).airConditioning();
+        VehicleSpec.Electrical electrical = new ElectricalSection(root, assumptions).electrical(fan);
+        VehicleSpec.FrontEnd frontEnd = new FrontSection(root, assumptions).frontEnd();
         VehicleSpec.Stack stack = new StackSection(root, assumptions)
                 .stack(radiator, fan, frontEnd, cooled(gearbox, conditioning, chargeAir));
-        VehicleSpec.Limits limits = limits(thermostat);
-        VehicleSpec.FanSchedule schedule = new ScheduleSection(root, assumptions).schedule(limits);
+        VehicleSpec.GearboxFluid fluid = new GearboxFluidSection(root, assumptions).fluid(gearboxes.coolers(), stack);
+        VehicleSpec.Limits limits =
+                new LimitsSection(root, assumptions).limits(thermostat, conditioning, electrical.regulated());
+        VehicleSpec.FanSchedule schedule =
+                new ScheduleSection(root, assumptions).schedule(limits, conditioning.isPresent());
         return new BuildSheet(
                 new VehicleSpec(
                         name,
@@ -71,12 +80,14 @@ final class SheetReader {
                         engine,
                         chargeAir,
                         gearbox,
+                        fluid,
                         coolant,
                         thermostat,
                         radiator,
                         heater,
                         fan,
                         conditioning,
+                        electrical,
                         frontEnd,
                         stack,
                         schedule,
@@ -102,22 +113,5 @@ final class SheetReader {
             kinds.add(VehicleSpec.CoreKind.CHARGE_AIR_COOLER);
         }
         return kinds;
-    }
-
-    private VehicleSpec.Limits limits(VehicleSpec.Thermostat thermostat) {
-        Section s = Section.optional(root, "limits", assumptions, "coolant", "boil_margin");
-        double coolant = s.value(
-                "coolant",
-                Quantity.TEMPERATURE,
-                "80 degC",
-                "140 degC",
-                "112 degC",
-                "limit used in published limiting-ambient examples");
-        if (coolant <= thermostat.opens()) {
-            s.fault("coolant", "'limits.coolant' must lie above 'thermostat.opens', else no outside temperature holds");
-        }
-        double margin = s.value(
-                "boil_margin", Quantity.TEMPERATURE_DIFFERENCE, "0 K", "40 K", "3 K", "common practice, no source");
-        return new VehicleSpec.Limits(coolant, margin);
     }
 }

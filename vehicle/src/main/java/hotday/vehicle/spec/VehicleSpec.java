@@ -143,11 +143,7 @@ public record VehicleSpec(
      * @param lockSpeed turbine speed from which it locks, rad/s
      */
     public record Converter(
-            List<Double> speedRatio,
-            List<Double> capacity,
-            List<Double> torqueRatio,
-            int lockGear,
-            double lockSpeed) {
+            List<Double> speedRatio, List<Double> capacity, List<Double> torqueRatio, int lockGear, double lockSpeed) {
         public Converter {
             speedRatio = List.copyOf(speedRatio);
             capacity = List.copyOf(capacity);
@@ -294,7 +290,11 @@ public record VehicleSpec(
      * @param compressorPower shaft power at the same point, W
      */
     public record AirConditioning(
-            double condenserHeat, double compressorPower, RefrigerantCircuit circuit, Evaporator evaporator, Cabin cabin) {}
+            double condenserHeat,
+            double compressorPower,
+            RefrigerantCircuit circuit,
+            Evaporator evaporator,
+            Cabin cabin) {}
 
     /** What meters the refrigerant into the evaporator. */
     public enum Expansion {
@@ -548,5 +548,10 @@ public record VehicleSpec(
      * @param supply lowest voltage, V
      */
     public record Limits(
-            double coolant, double boilMargin, double gearbox, double headPressure, double evaporating, double supply) {}
+            double coolant,
+            double boilMargin,
+            double gearbox,
+            double headPressure,
+            double evaporating,
+            double supply) {}
 }

@@ -373,7 +373,11 @@ class ControllerTest {
                 273.15 + 88,
                 List.of(10.0, 30.0),
                 List.of(0.0, 0.5),
-                0.4);
+                0.4,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         Schedule s = Schedule.of(sheet);
         assertThat(s.coolant())
                 .isEqualTo(
@@ -393,10 +397,57 @@ class ControllerTest {
         assertThat(made.want()).isZero();
     }
 
+    /** Curves count from their first point until 25 kPa or 3 K below it; a curve replaces the constant demand. */
+    @Test
+    void headPressureAndGearboxCurvesOfTheBuildSheet() {
+        Controller made = new Controller(Schedule.of(new FanSchedule(
+                List.of(373.15),
+                List.of(1.0),
+                373.15,
+                370.15,
+                List.of(),
+                List.of(),
+                0.9,
+                List.of(1000e3, 2000e3),
+                List.of(0.25, 1.0),
+                List.of(377.15, 392.15),
+                List.of(0.3, 0.9))));
+        assertThat(want(made, 200, 999)).isZero();
+        assertThat(want(made, 200, 1000)).isEqualTo(2500);
+        assertThat(want(made, 200, 1600)).isEqualTo(7000);
+        assertThat(made.source()).isEqualTo(Source.AIR_CONDITIONING);
+        assertThat(want(made, 200, 976)).isEqualTo(2500);
+        assertThat(want(made, 200, 975)).isZero();
+        assertThat(want(made, 1039, 0)).isZero();
+        assertThat(want(made, 1115, 0)).isEqualTo(6000);
+        assertThat(made.source()).isEqualTo(Source.GEARBOX);
+        assertThat(want(made, 1011, 0)).isEqualTo(3000);
+        assertThat(want(made, 1010, 0)).isZero();
+    }
+
+    private static int want(Controller made, int gearbox, int headPressure) {
+        Inputs in = new Inputs();
+        in.set(true, 850, gearbox, headPressure, true, 200, 13_900);
+        for (int i = 0; i < 40; i++) {
+            made.step(in);
+        }
+        return made.want();
+    }
+
     @Test
     void aSheetWithoutAllowanceTakesNothingOff() {
-        Schedule s =
-                Schedule.of(new FanSchedule(List.of(370.15), List.of(0.5), 370.15, 365.15, List.of(), List.of(), 0));
+        Schedule s = Schedule.of(new FanSchedule(
+                List.of(370.15),
+                List.of(0.5),
+                370.15,
+                365.15,
+                List.of(),
+                List.of(),
+                0,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of()));
         assertThat(s.allowance().demand().demand(2000)).isZero();
         assertThat(s.coolant().demand().demand(0)).isEqualTo(5000);
     }
