@@ -8,6 +8,11 @@ package hotday.physics.fluid;
  * wet bulb 0.03 K. The vapour pressure must stay below the total pressure.
  */
 public final class MoistAir {
+    /** Specific heat of water vapour, J/(kg K). */
+    public static final double VAPOUR_HEAT = 1860.0;
+    /** Specific heat of liquid water, J/(kg K). */
+    public static final double WATER_HEAT = 4186.0;
+
     private static final double GAS_CONSTANT = 287.042; // J/(kg K), as in the Handbook
     private static final double MASS_RATIO = 0.621945; // molar mass of water over that of dry air
     private static final double ZERO = 273.15;
@@ -15,7 +20,6 @@ public final class MoistAir {
     private static final double COLDEST = 173.15;
     private static final double HOTTEST = 473.15;
     private static final double AIR_HEAT = 1006.0; // J/(kg K)
-    private static final double VAPOUR_HEAT = 1860.0;
     private static final double EVAPORATION = 2.501e6; // J/kg at 0 degC
     private static final double TEMPERATURE_STEP = 1e-9; // K
     private static final int STEPS = 100;
@@ -55,8 +59,15 @@ public final class MoistAir {
         return ratio(relativeHumidity * saturationPressure(temperature), pressure);
     }
 
-    private static double ratio(double vapourPressure, double pressure) {
+    /** Humidity ratio, kg of water per kg of dry air, at a vapour pressure below the total pressure, both Pa. */
+    public static double ratio(double vapourPressure, double pressure) {
         return MASS_RATIO * vapourPressure / (pressure - vapourPressure);
+    }
+
+    /** Change of {@link #ratio} with the vapour pressure, 1/Pa. */
+    public static double ratioSlope(double vapourPressure, double pressure) {
+        double air = pressure - vapourPressure;
+        return MASS_RATIO * pressure / (air * air);
     }
 
     /** Partial pressure of the vapour, Pa. */
@@ -73,6 +84,16 @@ public final class MoistAir {
     public static double enthalpy(double temperature, double humidityRatio) {
         double t = temperature - ZERO;
         return AIR_HEAT * t + humidityRatio * (EVAPORATION + VAPOUR_HEAT * t);
+    }
+
+    /** Enthalpy of the vapour in the air, J per kg of water; zero for liquid water at 0 degC. */
+    public static double vapourEnthalpy(double temperature) {
+        return EVAPORATION + VAPOUR_HEAT * (temperature - ZERO);
+    }
+
+    /** Enthalpy of liquid water, J/kg; below 0 degC still that of the liquid. */
+    public static double waterEnthalpy(double temperature) {
+        return WATER_HEAT * (temperature - ZERO);
     }
 
     /** Specific heat at constant pressure and humidity ratio, J/K per kg of dry air. */
