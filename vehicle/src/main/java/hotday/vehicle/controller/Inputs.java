@@ -10,7 +10,7 @@ public final class Inputs {
 
     private static final double ZERO_CELSIUS = 273.15;
     private static final int COLDEST = -1_000;
-    private static final int LARGEST = 32_000;
+    static final int LARGEST = 32_000;
 
     /** Engine running. */
     boolean running;
@@ -55,7 +55,7 @@ public final class Inputs {
 
     /** K; NaN is an invalid sensor. */
     public void coolantTemperature(double kelvin) {
-        coolant = Double.isNaN(kelvin) ? INVALID : whole(10 * (kelvin - ZERO_CELSIUS));
+        coolant = tenths(kelvin);
     }
 
     /** K; NaN asks for nothing (coldest). */
@@ -78,7 +78,12 @@ public final class Inputs {
         battery = whole(1000 * volt);
     }
 
-    private static int whole(double value) {
+    /** 0.1 degC; NaN is {@link #INVALID}. */
+    static int tenths(double kelvin) {
+        return Double.isNaN(kelvin) ? INVALID : whole(10 * (kelvin - ZERO_CELSIUS));
+    }
+
+    static int whole(double value) {
         return (int) Math.round(Math.max(COLDEST, Math.min(LARGEST, value)));
     }
 }
