@@ -1,6 +1,7 @@
 package hotday.validation;
 
 import hotday.validation.fit.NistChecks;
+import hotday.validation.physics.CycleChecks;
 import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
 import hotday.validation.physics.MoistAirChecks;
@@ -26,6 +27,7 @@ public final class ValidationTable {
             new TransferChecks(),
             new FluidChecks(),
             new RefrigerantChecks(),
+            new CycleChecks(),
             new MoistAirChecks(),
             new GaugeChartChecks(),
             new DieselSedanChecks());

@@ -103,6 +103,7 @@ public final class CycleLoop {
     private static final double LEAST_TWO_PHASE = 0.02; // of the face
     private static final double MOST_LIQUID = 0.9; // of the face
     private static final double STEEPEST_HEAT = 1e-5; // K kg/J
+    private static final double ON_THE_DRY_SIDE = 1e-6; // J/kg: entropy of the vapour surface, so that wet and dry meet
     private static final int SATURATION_COLUMNS = SaturationTable.VAPOUR_HEAT + 1;
 
     private final Compressor compressor;
@@ -201,12 +202,13 @@ public final class CycleLoop {
         out[HIGH_LIQUID_DENSITY] = 1.0 / out[SaturationTable.LIQUID_VOLUME];
         out[HIGH_LIQUID_HEAT] =
                 (liquid - saturation.liquidEnthalpy(chord)) / (temperature - saturation.temperature(chord));
-        return isentropic(high, temperature, entropy, entropy - out[SaturationTable.VAPOUR_ENTROPY], out);
+        return isentropic(high, temperature, entropy, out);
     }
 
-    /** @param above entropy over that of saturated vapour, J/(kg K) */
-    private double isentropic(double high, double temperature, double entropy, double above, double[] out) {
-        double h = out[HIGH_VAPOUR_ENTHALPY] + temperature * above;
+    private double isentropic(double high, double temperature, double entropy, double[] out) {
+        double line = out[HIGH_VAPOUR_ENTHALPY];
+        double above = entropy - table.entropy(high, line + ON_THE_DRY_SIDE);
+        double h = line + temperature * above;
         if (above <= 0.0) {
             return h; // wet: T ds = dh along the isobar
         }
