@@ -53,9 +53,9 @@ final class DemoCommand implements Callable<Integer> {
             inside += walk(shop, name);
         }
         console.result("");
-        console.result(
-                inside + " of " + DemoShop.BUILDS.size() * StandardCases.all().size()
-                        + " hidden ceilings lie inside their 90 % interval (nine in ten are meant to).");
+        console.result(inside + " of "
+                + DemoShop.BUILDS.size() * StandardCases.steady().size()
+                + " hidden ceilings lie inside their 90 % interval (nine in ten are meant to).");
         console.result(CeilingText.CAUTION);
         return CommandLineDoor.HOLDS;
     }
@@ -68,7 +68,7 @@ final class DemoCommand implements Callable<Integer> {
         console.result("1 check    " + shop.build(name) + ": in order, "
                 + sheet.assumptions().size() + " values left open and filled in");
         console.progress(name + ": predict", 0.1);
-        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), StandardCases.all(), seed);
+        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), StandardCases.steady(), seed);
         console.clear();
         console.result("2 predict  from the sheet alone:");
         CeilingText.lines(before, show).forEach(l -> console.result("         " + l));
@@ -108,7 +108,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private int truth(VirtualCar car, Proof proof, Display show) {
         console.result("6 truth    what the hidden car really stands:");
-        List<Ceiling> truth = car.truth(StandardCases.all());
+        List<Ceiling> truth = car.truth(StandardCases.steady());
         int inside = 0;
         for (int i = 0; i < truth.size(); i++) {
             CeilingReport said = proof.ceilings().get(i);

@@ -9,7 +9,7 @@ import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HotDay;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.Case;
-import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.cases.Cases;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -100,10 +100,8 @@ final class PredictCommand implements Callable<Integer> {
     }
 
     private List<Case> chosen() {
-        if (cases.isEmpty()) {
-            return StandardCases.all();
-        }
-        List<String> known = StandardCases.all().stream().map(Case::id).toList();
+        List<Case> all = Cases.ofBuild(build).stream().filter(Case::steady).toList();
+        List<String> known = all.stream().map(Case::id).toList();
         for (String id : cases) {
             if (!known.contains(id)) {
                 throw new InputException(Finding.fault(
@@ -112,6 +110,8 @@ final class PredictCommand implements Callable<Integer> {
                         "'" + id + "' is not a case; there are " + String.join(", ", known)));
             }
         }
-        return StandardCases.all().stream().filter(c -> cases.contains(c.id())).toList();
+        return cases.isEmpty()
+                ? all
+                : all.stream().filter(c -> cases.contains(c.id())).toList();
     }
 }

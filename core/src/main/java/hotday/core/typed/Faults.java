@@ -19,6 +19,11 @@ public final class Faults {
         }
     }
 
+    /** Takes over the faults of a file that this one names. */
+    public void include(InputException other) {
+        other.findings().stream().filter(f -> !faults.contains(f)).forEach(faults::add);
+    }
+
     void remark(String key, Place place, String message) {
         Finding remark = Finding.warning(key, place, message);
         if (!remarks.contains(remark)) {
@@ -35,12 +40,13 @@ public final class Faults {
         return !faults.isEmpty();
     }
 
-    /** Throws all faults in the order of the file, if there are any. */
+    /** Throws all faults in the order of the file, those of files it names among them, if there are any. */
     public void throwIfAny() {
         if (any()) {
             List<Finding> sorted = new ArrayList<>(faults);
-            sorted.sort(Comparator.comparingInt(
-                            (Finding f) -> f.place().map(Place::line).orElse(0))
+            sorted.sort(Comparator.comparing(
+                            (Finding f) -> f.place().map(Place::file).orElse(""))
+                    .thenComparingInt(f -> f.place().map(Place::line).orElse(0))
                     .thenComparingInt(f -> f.place().map(Place::column).orElse(0)));
             throw new InputException(sorted);
         }

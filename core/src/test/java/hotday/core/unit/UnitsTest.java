@@ -57,6 +57,7 @@ class UnitsTest {
                 "TORQUE, lb ft, 1.355818",
                 "ANGULAR_SPEED, rpm, 1.047198e-1",
                 "ANGLE, deg, 1.745329e-2",
+                "IRRADIANCE, BTU/(h ft2), 3.154591",
                 "MASS_FLOW, lb/h, 1.259979e-4",
                 "MASS_FLOW, lb/min, 7.559873e-3",
                 "VOLUME_FLOW, cfm, 4.719474e-4",

@@ -116,8 +116,8 @@ public final class Prove {
         List<ParameterReport> parameters = parameters(vehicle);
         findings.addAll(farFromSheet(parameters));
         List<CeilingReport> ceilings =
-                new HotDay(vehicle, request.spec(), request.seed()).ceilings(StandardCases.all());
-        List<CeilingReport> before = HotDay.ofSheet(request.spec(), StandardCases.all(), request.seed());
+                new HotDay(vehicle, request.spec(), request.seed()).ceilings(StandardCases.steady());
+        List<CeilingReport> before = HotDay.ofSheet(request.spec(), StandardCases.steady(), request.seed());
         findings.addAll(unseen(parameters));
         List<RunReport> scored = runs.stream()
                 .filter(r -> r.role() == RunReport.Role.PREDICT && r.single())

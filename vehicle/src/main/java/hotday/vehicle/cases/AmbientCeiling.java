@@ -59,6 +59,7 @@ public final class AmbientCeiling {
         return switch (limit) {
             case COOLANT -> spec.limits().coolant() - coolant;
             case BOILING -> boiling - spec.limits().boilMargin() - coolant;
+            default -> Double.POSITIVE_INFINITY;
         };
     }
 

@@ -1,12 +1,115 @@
 package hotday.vehicle.cases;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
- * A steady situation that the vehicle must stand.
+ * A situation that the vehicle must stand: a road and a day but for its temperature, which is what is asked. One phase without
+ * an end is a steady case; anything else moves and is run through in time, the fan by its schedule.
  *
  * @param id for programs: lower case, hyphens
  * @param title for people
- * @param speed m/s
- * @param grade rise over run
- * @param airConditioning compressor engaged and condenser giving heat
+ * @param start how a moving case begins
+ * @param day sun, humidity and altitude
+ * @param phases one after the other, at least one
+ * @param limits which limits are judged; all that a vehicle has when empty
  */
-public record Case(String id, String title, double speed, double grade, boolean airConditioning) {}
+public record Case(String id, String title, Start start, Day day, List<Phase> phases, List<Limit> limits) {
+    public Case {
+        phases = List.copyOf(phases);
+        limits = List.copyOf(limits);
+        if (phases.isEmpty()) {
+            throw new IllegalArgumentException("case " + id + " has no phase");
+        }
+    }
+
+    /** How a moving case begins. */
+    public enum Start {
+        /** Settled on the first phase. */
+        SETTLED,
+        /** Everything at the outside temperature. */
+        SOAKED
+    }
+
+    /** How the cabin is treated. */
+    public enum Conditioning {
+        OFF,
+        /** Compressor on, outside air. */
+        OUTSIDE_AIR,
+        /** Compressor on, cabin air again. */
+        CABIN_AIR
+    }
+
+    /** What the engine does. */
+    public enum Engine {
+        DRIVE,
+        /** Running, nothing engaged; at rest only. */
+        PARK,
+        OFF
+    }
+
+    /**
+     * The day but for its temperature.
+     *
+     * @param sun W/m2
+     * @param humidity relative, 0..1
+     * @param altitude m; empty: the sheet's
+     */
+    public record Day(double sun, double humidity, OptionalDouble altitude) {}
+
+    /**
+     * @param duration s; infinite for a steady case and for the settled start of a moving one
+     * @param speed m/s, held
+     * @param grade rise over run, held
+     * @param lowRange transfer box engaged
+     * @param blower 0..1
+     * @param heater 0..1
+     * @param trace speed and grade against time instead of the two held ones
+     */
+    public record Phase(
+            double duration,
+            double speed,
+            double grade,
+            Engine engine,
+            boolean lowRange,
+            Conditioning conditioning,
+            double blower,
+            double heater,
+            Optional<Trace> trace) {
+        /** Whether it has no end. */
+        public boolean endless() {
+            return Double.isInfinite(duration);
+        }
+    }
+
+    /** True when it has no course in time. */
+    public boolean steady() {
+        return phases.size() == 1 && first().endless() && start == Start.SETTLED;
+    }
+
+    /** What comes first. */
+    public Phase first() {
+        return phases.get(0);
+    }
+
+    /** m/s of the first phase. */
+    public double speed() {
+        return first().speed();
+    }
+
+    /** Rise over run of the first phase. */
+    public double grade() {
+        return first().grade();
+    }
+
+    /** Whether the compressor is asked for in the first phase. */
+    public boolean airConditioning() {
+        return first().conditioning() != Conditioning.OFF;
+    }
+
+    /** Whether a limit is judged. */
+    public boolean judges(Limit limit) {
+        return limits.isEmpty() || limits.contains(limit);
+    }
+}

@@ -21,7 +21,7 @@ class AmbientCeilingTest {
 
     @Test
     void steadyStateIsWhereTheTransientEndsUp() {
-        for (Case kase : StandardCases.all()) {
+        for (Case kase : StandardCases.steady()) {
             SteadyState steady = new AmbientCeiling(spec).at(plant, kase, 310.0);
             Run run = new Run(plant);
             run.start(plant.soaked(steady.coolant() - 10.0), 0.0);
@@ -58,7 +58,7 @@ class AmbientCeilingTest {
     @Test
     void atTheCeilingTheBindingLimitIsJustReached() {
         AmbientCeiling ceiling = new AmbientCeiling(spec);
-        for (Case kase : StandardCases.all()) {
+        for (Case kase : StandardCases.steady()) {
             Ceiling c = ceiling.find(plant, kase, 0.0);
             if (c.reach() == Ceiling.Reach.FOUND) {
                 double margin = ceiling.margin(c.binding(), ceiling.at(plant, kase, c.ambient()), 0.0);
@@ -70,7 +70,7 @@ class AmbientCeilingTest {
 
     @Test
     void moreRadiatorBetterSealingAndAStrongerCapNeverLowerACeiling() {
-        for (Case kase : StandardCases.all()) {
+        for (Case kase : StandardCases.steady()) {
             double plain = find(InventedVehicle.diesel(0.5, Sealing.FAIR, 103e3), kase);
             assertThat(find(InventedVehicle.diesel(0.55, Sealing.FAIR, 103e3), kase))
                     .as(kase.id())
@@ -91,7 +91,7 @@ class AmbientCeilingTest {
     @Test
     void whatTheModelIsKnownToMissLowersTheCeiling() {
         AmbientCeiling ceiling = new AmbientCeiling(spec);
-        Case climb = StandardCases.all().get(3);
+        Case climb = StandardCases.steady().get(3);
         assertThat(ceiling.find(plant, climb, 5.0).ambient())
                 .isLessThan(ceiling.find(plant, climb, 0.0).ambient());
     }
