@@ -24,6 +24,41 @@ public final class InventedVehicle {
         return diesel(0.65, Sealing.FAIR, 103e3, loss, 0.0, 0.0, slope);
     }
 
+    /** The same on another road and with another efficiency of gears and axle. */
+    public static VehicleSpec diesel(VehicleSpec.RoadLoad road, double efficiency) {
+        VehicleSpec s = diesel();
+        VehicleSpec.Gearbox g = s.gearbox();
+        return new VehicleSpec(
+                s.name(),
+                s.designAmbient(),
+                s.altitude(),
+                road,
+                s.engine(),
+                s.chargeAir(),
+                new VehicleSpec.Gearbox(
+                        g.ratios(),
+                        g.finalDrive(),
+                        efficiency,
+                        g.shiftUpSpeed(),
+                        g.lowestSpeed(),
+                        g.idleDragPower(),
+                        g.heatToAir(),
+                        g.lowRange(),
+                        g.converter()),
+                s.gearboxFluid(),
+                s.coolant(),
+                s.thermostat(),
+                s.radiator(),
+                s.heater(),
+                s.fan(),
+                s.airConditioning(),
+                s.electrical(),
+                s.frontEnd(),
+                s.stack(),
+                s.schedule(),
+                s.limits());
+    }
+
     private static VehicleSpec diesel(
             double radiatorWidth, Sealing sealing, double capPressure, double f0, double f1, double f2, double slope) {
         double share = radiatorWidth / 0.65;

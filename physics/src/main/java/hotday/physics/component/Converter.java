@@ -1,5 +1,7 @@
 package hotday.physics.component;
 
+import java.util.List;
+
 /**
  * Torque converter: pump torque T = (n / K)^2 with the capacity factor K and the torque ratio R = T turbine / T pump, both straight
  * lines in the speed ratio s = turbine over pump speed. Heat = pump power less turbine power = T n (1 - s R). The usual definitions (SAE J643,
@@ -72,6 +74,15 @@ public final class Converter {
             s[n - 1] = LAST;
         }
         return new Converter(s, k, r);
+    }
+
+    /** The same from lists. */
+    public static Converter of(List<Double> speedRatio, List<Double> capacity, List<Double> torqueRatio) {
+        return of(plain(speedRatio), plain(capacity), plain(torqueRatio));
+    }
+
+    private static double[] plain(List<Double> values) {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** The same with capacity factors in rpm per sqrt(N m). */

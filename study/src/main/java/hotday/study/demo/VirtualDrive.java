@@ -1,10 +1,10 @@
 package hotday.study.demo;
 
 import hotday.physics.fluid.Air;
-import hotday.vehicle.cases.Drive;
 import hotday.vehicle.controller.Controller;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.drive.Drive;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;

@@ -2,6 +2,7 @@ package hotday.vehicle.cases;
 
 import hotday.physics.fluid.Air;
 import hotday.physics.fluid.Boiling;
+import hotday.vehicle.drive.Drive;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;

@@ -1,6 +1,7 @@
 package hotday.vehicle.sheet;
 
 import hotday.core.unit.Quantity;
+import hotday.physics.component.Converter;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,12 +88,15 @@ final class ConverterSection {
                             torque.size()));
             return;
         }
+        boolean sound = true;
         if (speed.get(0) != 0.0) {
             c.fault("speed_ratio", "'gearbox.converter.speed_ratio' must begin with 0 (stall)");
+            sound = false;
         }
         for (int i = 0; i < speed.size(); i++) {
             if (i > 0 && speed.get(i) <= speed.get(i - 1)) {
                 c.fault("speed_ratio", "'gearbox.converter.speed_ratio' must rise; value " + (i + 1) + " does not");
+                sound = false;
             }
             if (speed.get(i) * torque.get(i) > 1.0) {
                 c.fault(
@@ -103,7 +107,20 @@ final class ConverterSection {
                                 speed.get(i),
                                 torque.get(i),
                                 speed.get(i) * torque.get(i)));
+                sound = false;
             }
+        }
+        if (sound) {
+            shape(c, typed, speed, capacity, torque);
+        }
+    }
+
+    /** What can only be said of the rows together. */
+    private static void shape(Section c, String key, List<Double> speed, List<Double> capacity, List<Double> torque) {
+        try {
+            Converter.of(speed, capacity, torque);
+        } catch (IllegalArgumentException e) {
+            c.fault(key, "'gearbox.converter': " + e.getMessage());
         }
     }
 }

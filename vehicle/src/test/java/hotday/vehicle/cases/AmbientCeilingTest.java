@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hotday.vehicle.InventedVehicle;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.drive.Drive;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;

@@ -419,6 +419,7 @@ class BuildSheetTest {
                 "torque_ratio: [2.2, 1.5, 1]|torque_ratio: [2.2, 1.5]|48:18|there are 3, 3 and 2",
                 "speed_ratio: [0, 0.5|speed_ratio: [0.1, 0.5|48:18|must begin with 0",
                 "speed_ratio: [0, 0.5, 0.9]|speed_ratio: [0, 0.5, 0.4]|48:18|must rise; value 3",
+                "18 rad/s/sqrt(N m)|3 rad/s/sqrt(N m)|48:18|row 3: capacity factor falls",
                 "140 rpm/sqrt(N m)|140 rpm|49:40|rpm is a unit of rotational speed; a converter capacity is needed",
                 "cooler: [tank, front]|cooler: [tank, tank]|45:11|both in flow order",
                 "cooler: [tank, front]|cooler: [tank, none]|45:11|both in flow order",

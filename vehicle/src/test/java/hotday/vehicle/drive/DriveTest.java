@@ -1,4 +1,4 @@
-package hotday.vehicle.cases;
+package hotday.vehicle.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package hotday.vehicle.cases;
+package hotday.vehicle.drive;
 
 import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
