@@ -26,12 +26,15 @@ class DriveTrainTest {
         return InventedVehicle.diesel(new VehicleSpec.RoadLoad(mass, 705.0 / 6000 * mass, 0, square, 0.32), 0.88);
     }
 
-    /** Towing-grade practice, three public accounts (SAE J2807): about 3000 ft in 11.4 miles, 17.1 min at 40 mph. */
+    /**
+     * Towing-grade practice, three public accounts (SAE J2807): about 3000 ft in 11.4 miles, a
+     * steady 5 %, 17.1 min at 40 mph. The feet are rounded to hundreds or worse: 1 % of the grade.
+     */
     @Test
     void theLoadedClimbIsThePublishedRoad() {
         double climb = 3000 * 0.3048;
         double length = 11.4 * 1609.344;
-        assertThat(StandardCases.steady().get(3).grade()).isCloseTo(climb / length, within(1e-4));
+        assertThat(StandardCases.steady().get(3).grade()).isCloseTo(climb / length, withinPercentage(1));
         assertThat(StandardCases.steady().get(3).speed()).isCloseTo(FORTY_MPH, withinPercentage(1));
         assertThat(length / FORTY_MPH / 60).isCloseTo(17.1, within(0.05));
     }
