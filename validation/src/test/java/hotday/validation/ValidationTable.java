@@ -4,6 +4,7 @@ import hotday.validation.fit.NistChecks;
 import hotday.validation.physics.CycleChecks;
 import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
+import hotday.validation.physics.GearboxChecks;
 import hotday.validation.physics.MoistAirChecks;
 import hotday.validation.physics.RefrigerantChecks;
 import hotday.validation.physics.TransferChecks;
@@ -26,6 +27,7 @@ public final class ValidationTable {
             new ExchangerChecks(),
             new TransferChecks(),
             new FluidChecks(),
+            new GearboxChecks(),
             new RefrigerantChecks(),
             new CycleChecks(),
             new MoistAirChecks(),
