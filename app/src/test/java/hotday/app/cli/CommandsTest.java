@@ -163,7 +163,7 @@ class CommandsTest {
                 .as(out() + err())
                 .isZero();
         retype("ambient: 15 degC", "ambient: 55 degC");
-        retype("width: 740 mm", "width: 300 mm");
+        retype("depth: 40 mm", "depth: 16 mm");
         assertThat(run("predict", sheet, "--case", "loaded-climb"))
                 .as(out() + err())
                 .isEqualTo(1);

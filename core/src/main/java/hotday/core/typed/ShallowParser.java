@@ -45,7 +45,7 @@ final class ShallowParser implements Parser {
         }
         if (depth > DEEPEST) {
             throw InputException.at(
-                    event.getStartMark().map(m -> TypedFile.place(file, m)).orElse(Place.of(file)),
+                    event.getStartMark().map(TypedFile::place).orElse(Place.of(file)),
                     "nested-too-deep",
                     "is nested more than " + DEEPEST + " levels deep");
         }

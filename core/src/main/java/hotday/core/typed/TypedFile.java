@@ -35,15 +35,31 @@ public final class TypedFile {
      * @param file what places call it
      */
     public static TypedFile of(String file, String text) {
-        Node node = compose(file, text);
-        if (!(node instanceof MappingNode mapping)) {
-            throw InputException.at(
-                    new Place(file, 1, 1),
-                    "not-a-mapping",
-                    "lines such as 'key: value' are expected at the top of the file");
-        }
+        return typed(file, mapping(file, text), new Faults());
+    }
+
+    /** The same for a file whose blocks may ask for parts. */
+    public static TypedFile read(Path path, Shelf shelf) {
         Faults faults = new Faults();
-        return new TypedFile(new TypedMap(file, mapping, new Place(file, 1, 1), faults, ""), faults);
+        return typed(path.toString(), shelf.filled(mapping(path), faults), faults);
+    }
+
+    private static TypedFile typed(String file, MappingNode mapping, Faults faults) {
+        return new TypedFile(new TypedMap(mapping, new Place(file, 1, 1), faults, ""), faults);
+    }
+
+    static MappingNode mapping(Path path) {
+        return mapping(path.toString(), TypedText.read(path));
+    }
+
+    private static MappingNode mapping(String file, String text) {
+        if (compose(file, text) instanceof MappingNode mapping) {
+            return mapping;
+        }
+        throw InputException.at(
+                new Place(file, 1, 1),
+                "not-a-mapping",
+                "lines such as 'key: value' are expected at the top of the file");
     }
 
     private static Node compose(String file, String text) {
@@ -61,7 +77,7 @@ public final class TypedFile {
                             InputException.at(Place.of(file), "empty-file", "the file holds nothing but comments"));
         } catch (MarkedYamlEngineException e) {
             throw InputException.at(
-                    e.getProblemMark().map(m -> place(file, m)).orElse(Place.of(file)),
+                    e.getProblemMark().map(TypedFile::place).orElse(Place.of(file)),
                     "yaml-syntax",
                     "cannot be understood here: " + e.getProblem());
         } catch (YamlEngineException e) {
@@ -69,8 +85,8 @@ public final class TypedFile {
         }
     }
 
-    static Place place(String file, Mark mark) {
-        return new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
+    static Place place(Mark mark) {
+        return new Place(mark.getName(), mark.getLine() + 1, mark.getColumn() + 1);
     }
 
     public TypedMap root() {

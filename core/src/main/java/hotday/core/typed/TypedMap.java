@@ -24,15 +24,13 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * default or NaN, so that reading goes on and all faults come out together.
  */
 public final class TypedMap {
-    private final String file;
     private final Place place;
     private final Faults faults;
     private final String path;
     private final Map<String, Node> values = new LinkedHashMap<>();
     private final Map<String, Place> keyPlaces = new LinkedHashMap<>();
 
-    TypedMap(String file, MappingNode node, Place place, Faults faults, String path) {
-        this.file = file;
+    TypedMap(MappingNode node, Place place, Faults faults, String path) {
         this.place = place;
         this.faults = faults;
         this.path = path;
@@ -53,7 +51,7 @@ public final class TypedMap {
     }
 
     private Place placeOf(Node node) {
-        return node.getStartMark().map(m -> TypedFile.place(file, m)).orElse(place);
+        return node.getStartMark().map(TypedFile::place).orElse(place);
     }
 
     /** Where the block begins. */
@@ -117,7 +115,7 @@ public final class TypedMap {
             return Optional.empty();
         }
         if (node instanceof MappingNode mapping) {
-            return Optional.of(new TypedMap(file, mapping, keyPlaces.get(key), faults, full(key)));
+            return Optional.of(new TypedMap(mapping, keyPlaces.get(key), faults, full(key)));
         }
         faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must hold lines such as 'key: value'");
         return Optional.empty();
@@ -131,7 +129,7 @@ public final class TypedMap {
         List<TypedMap> out = new ArrayList<>();
         for (Node node : list.getValue()) {
             if (node instanceof MappingNode mapping) {
-                out.add(new TypedMap(file, mapping, placeOf(node), faults, full(key)));
+                out.add(new TypedMap(mapping, placeOf(node), faults, full(key)));
             } else {
                 faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must list blocks such as {key: value}");
             }

@@ -9,11 +9,15 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * An invented shop with two invented builds, written as plain files. Everything random in it comes from one seed.
+ * An invented shop with a shelf of parts and two invented builds, written as plain files. Everything random in it comes from one seed.
  */
 public final class DemoShop {
     /** Builds of the shop, by folder name. */
     public static final List<String> BUILDS = List.of("heron", "oxbow");
+
+    /** Part files of the shop, in its folder {@code shelf}. */
+    static final List<String> SHELF =
+            List.of("engines.yaml", "gearboxes.yaml", "cores.yaml", "fans.yaml", "compressors.yaml", "electrical.yaml");
 
     private static final List<String> FILES =
             List.of("shop.yaml", "channels.yaml", "builds/heron/build.yaml", "builds/oxbow/build.yaml");
@@ -26,11 +30,14 @@ public final class DemoShop {
 
     /** Writes the shop into a folder; files of the same names are replaced, others stay. */
     public static DemoShop create(Path folder) {
-        for (String file : FILES) {
-            byte[] content = resource(file);
-            AtomicFile.write(folder.resolve(file), out -> out.write(content));
-        }
+        FILES.forEach(file -> write(folder, file));
+        SHELF.forEach(file -> write(folder, "shelf/" + file));
         return new DemoShop(folder);
+    }
+
+    private static void write(Path folder, String file) {
+        byte[] content = resource(file);
+        AtomicFile.write(folder.resolve(file), out -> out.write(content));
     }
 
     private static byte[] resource(String name) {

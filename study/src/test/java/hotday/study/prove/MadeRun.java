@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 
 /** Recordings, runs and sheets made up for tests. */
 final class MadeRun {
@@ -103,6 +104,20 @@ final class MadeRun {
                 throw new IllegalArgumentException("the sheet has no '" + typed + "'");
             }
             Files.writeString(file, text.replace(typed, instead));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return BuildSheet.read(file).vehicle();
+    }
+
+    /** The same without the lines of its sheet that begin with one of these words. */
+    static VehicleSpec without(Path folder, String build, String... words) {
+        Path file = DemoShop.create(folder.resolve("shop")).build(build);
+        try {
+            List<String> left = Files.readAllLines(file).stream()
+                    .filter(line -> Stream.of(words).noneMatch(line.strip()::startsWith))
+                    .toList();
+            Files.write(file, left);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

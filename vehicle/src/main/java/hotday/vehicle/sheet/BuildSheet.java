@@ -1,6 +1,7 @@
 package hotday.vehicle.sheet;
 
 import hotday.core.finding.Finding;
+import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
@@ -22,9 +23,17 @@ public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption>
         remarks = List.copyOf(remarks);
     }
 
-    /** Reads a sheet; throws {@link hotday.core.finding.InputException} with all its faults. */
+    /**
+     * Reads a sheet; throws {@link hotday.core.finding.InputException} with all its faults. Parts it asks for come from the
+     * folder {@code shelf} beside it or, in a shop, two folders up.
+     */
     public static BuildSheet read(Path path) {
-        TypedFile file = TypedFile.read(path);
+        Path shelf = Path.of("shelf");
+        TypedFile file = TypedFile.read(
+                path,
+                Shelf.firstOf(
+                        path.resolveSibling(shelf).normalize(),
+                        path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()));
         SheetReader reader = new SheetReader(file.root());
         BuildSheet sheet = reader.sheet();
         file.faults().throwIfAny();

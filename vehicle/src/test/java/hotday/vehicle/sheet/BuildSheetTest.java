@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.unit.UnitSystem;
+import hotday.physics.component.Evaporator;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
@@ -250,6 +251,21 @@ class BuildSheetTest {
         assertThat(made.circuit().clutchCurrent()).isZero();
         near(made.evaporator().airConductance(), 520);
         near(made.evaporator().airFlow(), made.cabin().blowerFlow());
+    }
+
+    /** Evaporator and rating belong together: 4 degC, full blower, outside air of 35 degC with 0.0142 kg/kg (40 %). */
+    @Test
+    void theAssumedEvaporatorTakesWhatTheRatingSays() throws IOException {
+        VehicleSpec.AirConditioning made = read(resource("least.yaml") + "air_conditioning: {}\n")
+                .vehicle()
+                .airConditioning()
+                .orElseThrow();
+        VehicleSpec.Evaporator e = made.evaporator();
+        double[] out = new double[Evaporator.RESULTS];
+        new Evaporator(e.airConductance(), e.airFlow(), 0.6, e.refrigerantConductance())
+                .exchange(made.cabin().blowerFlow(), 308.15, 0.0142, 101325.0, 277.15, out);
+        double rating = made.condenserHeat() - made.compressorPower();
+        assertThat(out[Evaporator.HEAT]).isBetween(0.9 * rating, rating);
     }
 
     /** A cut-out that is typed low takes the assumed limit of the head pressure with it. */
