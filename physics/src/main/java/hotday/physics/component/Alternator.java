@@ -49,29 +49,6 @@ public final class Alternator {
         return Curve.of(x, y);
     }
 
-    /**
-     * Machine of a label "low / rated A" as of ISO 8854: the low current at 1500 rpm of the rotor, the rated one at 6000 rpm; the shape between is
-     * an invented, typical one.
-     *
-     * @param low at 1500 rpm, A
-     * @param rated at 6000 rpm, A, above {@code low}
-     */
-    public static Alternator ofLabel(double low, double rated, double ratio) {
-        if (!(low > 0.0 && rated > low)) {
-            throw new IllegalArgumentException(
-                    "alternator label " + low + "/" + rated + " A must rise, and start above 0 A");
-        }
-        double[] rpm = {1300.0, 1500.0, 1800.0, 2200.0, 3000.0, 4000.0, 6000.0};
-        double[] shape = {-0.245, 0.0, 0.245, 0.469, 0.735, 0.898, 1.0};
-        double[] speed = new double[rpm.length];
-        double[] current = new double[rpm.length];
-        for (int i = 0; i < rpm.length; i++) {
-            speed[i] = rpm[i] * Math.PI / 30.0;
-            current[i] = Math.max(0.0, low + shape[i] * (rated - low));
-        }
-        return new Alternator(speed, current, 0.0025, ratio, 0.58);
-    }
-
     private static void check(String what, double value, String unit, double low, double high) {
         if (!(value >= low && value <= high)) {
             String limit = low == Double.MIN_NORMAL ? "above 0" : "from " + low;

@@ -71,10 +71,14 @@ public record FanDrive(
         double lost = cableResistance * commandedPower;
         double square = busVoltage * busVoltage - 4.0 * lost;
         double whole = square >= 0.0 ? 0.5 * (busVoltage + Math.sqrt(square)) : 0.0;
+        double highest = whole >= fullVoltage ? whole : Math.max(whole, derated(busVoltage, lost));
+        return Math.min(busVoltage, Math.max(atLimit, highest));
+    }
+
+    private double derated(double busVoltage, double lost) {
         double part = lost / (fullVoltage - zeroVoltage);
         double rest = busVoltage - part;
-        double derated = 0.5 * (rest + Math.sqrt(rest * rest + 4.0 * part * zeroVoltage));
-        return Math.min(busVoltage, Math.max(atLimit, Math.max(whole, derated)));
+        return 0.5 * (rest + Math.sqrt(rest * rest + 4.0 * part * zeroVoltage));
     }
 
     /** Current, A, at a voltage at the fan, V. */

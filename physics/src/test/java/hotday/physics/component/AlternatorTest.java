@@ -33,15 +33,6 @@ class AlternatorTest {
         assertThat(alternator.crankTorque(13, 10, 0)).isFinite();
     }
 
-    /** 30 to 55 % of the rated current at 1800 to 2200 rpm of the rotor and 90 to 100 degC (common practice, no source). */
-    @Test
-    void labelGivesAUsualHotIdle() {
-        Alternator alternator = Alternator.ofLabel(50, 120, 2.8);
-        assertThat(alternator.capacity(1500 * RPM / 2.8, 298.15)).isCloseTo(50, within(1e-9));
-        assertThat(alternator.capacity(6000 * RPM / 2.8, 298.15)).isCloseTo(120, within(1e-9));
-        assertThat(alternator.capacity(2000 * RPM / 2.8, 368.15) / 120).isBetween(0.30, 0.55);
-    }
-
     @Test
     void badValues() {
         double[] speed = {100, 200};
@@ -55,6 +46,5 @@ class AlternatorTest {
                 .isThrownBy(() -> new Alternator(speed, new double[] {-1, 2}, 0.0025, 2.5, 0.6));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Alternator(new double[] {0, 2}, current, 0.0025, 2.5, 0.6));
-        assertThatIllegalArgumentException().isThrownBy(() -> Alternator.ofLabel(120, 50, 2.5));
     }
 }

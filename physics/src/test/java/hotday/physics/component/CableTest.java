@@ -3,6 +3,7 @@ package hotday.physics.component;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import hotday.physics.ReferenceTable;
 import java.util.Map;
@@ -41,15 +42,27 @@ class CableTest {
         throw new AssertionError("no cable of " + squareMillimetres + " mm2");
     }
 
-    /** The standard's limits allow for strands and their lay: up to a tenth and an eighth above solid copper of that name, never below. */
+    /** All of IEC 60228 class 5, plain; and the standard allows for the lay of the strands, never less than solid copper of 17.241 nOhm m. */
     @Test
-    void listedCablesAreALittleAboveSolidCopper() {
+    void listedSizes() {
+        double before = Double.POSITIVE_INFINITY;
         for (Map<String, String> row : ReferenceTable.rows("trade/conductor-metric.csv")) {
             double square = ReferenceTable.number(row, "mm2");
-            double solid = Cable.ofCopper(square * 1e-6, 1).resistance(20 + ZERO_CELSIUS) * 1000;
-            double listed = ReferenceTable.number(row, "IEC60228_class5_plain_max_mohm_per_m_20C");
-            assertThat(listed / solid).as("%s mm2", square).isBetween(1.0, 1.17);
+            double ours = perMetre(square);
+            assertThat(ours)
+                    .as("%s mm2", square)
+                    .isCloseTo(listed(square), withinPercentage(1e-9))
+                    .isBetween(17.241e-3 / square, 1.17 * 17.241e-3 / square);
+            assertThat(perMetre(0.9 * square)).isBetween(ours, before);
+            before = ours;
         }
+        assertThat(45 * 5 * perMetre(13.3) * 1.1572).as("6 AWG lies between").isCloseTo(0.377, within(0.0015));
+        assertThat(perMetre(0.25)).isCloseTo(0.078, within(1e-12));
+        assertThat(perMetre(240)).isCloseTo(0.161e-3 / 2, within(1e-12));
+    }
+
+    private static double perMetre(double squareMillimetres) {
+        return Cable.ofCopper(squareMillimetres * 1e-6, 1).resistance(20 + ZERO_CELSIUS);
     }
 
     @Test

@@ -19,7 +19,7 @@ class SupplyTest {
     private final double[] out = new double[Supply.SIZE];
 
     private static Supply supply() {
-        return new Supply(REGULATED, new Battery(12.6, 12.6, 0.008, 80 * 3600.0));
+        return new Supply(REGULATED, new Battery(12.6, 0.008, 80 * 3600.0));
     }
 
     private static FanDrive fan(double watts) {
@@ -27,14 +27,14 @@ class SupplyTest {
     }
 
     private Supply.State solve(double capacity, double conductance, double current, FanDrive fan, double ratio) {
-        return supply().solve(capacity, 1.0, conductance, current, fan, ratio, out);
+        return supply().solve(capacity, conductance, current, fan, ratio, out);
     }
 
     @Test
     void workedSupply() {
         WorkedProblem p = WorkedProblem.read("electrical");
         Alternator alternator = ElectricalParts.alternator(p);
-        Battery battery = new Battery(p.in("V_oc"), p.in("V_oc"), p.in("R_b"), p.in("battery") * 3600);
+        Battery battery = new Battery(p.in("V_oc"), p.in("R_b"), p.in("battery") * 3600);
         Supply supply = new Supply(p.in("V_reg"), battery);
         FanDrive fan = ElectricalParts.fan(p);
         int cases = 0;
@@ -46,7 +46,7 @@ class SupplyTest {
                         continue;
                     }
                     double capacity = alternator.capacity(speed * RPM, temperature + 273.15);
-                    Supply.State state = supply.solve(capacity, 0.5, p.in("G_R"), p.in("I_C"), fan, ratio, out);
+                    Supply.State state = supply.solve(capacity, p.in("G_R"), p.in("I_C"), fan, ratio, out);
                     same(capacity, p.out(name, "I_max"));
                     same(out[Supply.BUS], p.out(name, "V_bus"));
                     same(out[Supply.ALTERNATOR_CURRENT], p.out(name, "I_alt"));
@@ -152,7 +152,7 @@ class SupplyTest {
         for (int round = 0; round < 10; round++) {
             long before = threads.getCurrentThreadAllocatedBytes();
             for (int i = 0; i < 10_000; i++) {
-                supply.solve(50 + 0.005 * i, 0.8, 2.1, 22, fan, 0.9, out);
+                supply.solve(50 + 0.005 * i, 2.1, 22, fan, 0.9, out);
             }
             spent = Math.min(spent, threads.getCurrentThreadAllocatedBytes() - before);
         }
@@ -161,14 +161,13 @@ class SupplyTest {
 
     @Test
     void batteryAndBadValues() {
-        Battery battery = Battery.leadAcid(80 * 3600.0);
-        assertThat(battery.openCircuit(1.0)).isEqualTo(12.7);
-        assertThat(battery.openCircuit(-1.0)).isEqualTo(11.8);
-        assertThat(battery.resistance()).isCloseTo(0.008, within(1e-12));
+        Battery battery = new Battery(12.6, 0.008, 80 * 3600.0);
         assertThat(battery.chargeRate(80) * 3600).isCloseTo(-1.0, within(1e-12));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Supply(12.5, battery));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(12, 11, 0.01, 1));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(12, 13, 0, 1));
-        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(12, 13, 0.01, 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Supply(12.5, battery))
+                .withMessageContaining("12.5 V must be above that of the battery at rest, 12.6 V");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(0, 0.01, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(12, 0, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Battery(12, 0.01, 0));
     }
 }

@@ -2,6 +2,7 @@ package hotday.vehicle.sheet;
 
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
+import hotday.physics.component.Cable;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
@@ -174,6 +175,7 @@ final class ElectricalSection {
         double area =
                 c.value("area", Quantity.AREA, "0.3 mm2", "300 mm2", "16 mm2", "copper; common practice, no source");
         s.settle(c, own, "both ways, copper at 60 degC (IEC 60228); common practice, no source");
-        return CopperCable.resistance(length, area, WARM_CABLE);
+        boolean readable = area > 0.0 && length > 0.0;
+        return readable ? Cable.ofCopper(area, length).resistance(WARM_CABLE) : Double.NaN;
     }
 }

@@ -198,16 +198,6 @@ class BuildSheetTest {
         near(v.limits().supply(), 12.5);
     }
 
-    /**
-     * Copper in 5 m both ways, per IEC 60228 (1.91 and 1.21 mohm/m at 20 degC for 10 and 16 mm2): 45 A lose 0.497 and
-     * 0.315 V at 60 degC; 13.3 mm2 (6 AWG) lies between its neighbours.
-     */
-    @ParameterizedTest
-    @CsvSource({"10e-6, 0.497", "16e-6, 0.315", "13.3e-6, 0.377"})
-    void cableDropsItsVoltage(double area, double volts) {
-        assertThat(45.0 * CopperCable.resistance(5.0, area, 333.15)).isCloseTo(volts, within(0.0015));
-    }
-
     /** At idle and stall the assumed converter takes what the sheet says the drag at idle is. */
     @Test
     void theAssumedConverterTakesTheDragAtIdle() throws IOException {
