@@ -2,6 +2,7 @@ package hotday.validation;
 
 import hotday.validation.fit.NistChecks;
 import hotday.validation.physics.CycleChecks;
+import hotday.validation.physics.ElectricalChecks;
 import hotday.validation.physics.ExchangerChecks;
 import hotday.validation.physics.FluidChecks;
 import hotday.validation.physics.GearboxChecks;
@@ -30,6 +31,7 @@ public final class ValidationTable {
             new GearboxChecks(),
             new RefrigerantChecks(),
             new CycleChecks(),
+            new ElectricalChecks(),
             new MoistAirChecks(),
             new GaugeChartChecks(),
             new DieselSedanChecks());

@@ -33,7 +33,7 @@ public record FeedForwardTable(List<Row> rows) {
     }
 
     /**
-     * @param lag of the loads, s, above 0
+     * @param lag of the loads, s, as in {@link IdleLoad}
      * @param loads torques at the crankshaft, N m
      */
     public static FeedForwardTable of(IdleSettings settings, double lag, double... loads) {

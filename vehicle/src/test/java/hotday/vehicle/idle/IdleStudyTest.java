@@ -34,14 +34,17 @@ class IdleStudyTest {
         assertThat(off.settling()).isCloseTo(on.settling(), within(1e-9));
     }
 
-    /** Closed form: no governor at all, load and drag leave w = -T/b (1 - exp(-b t / J)), the load's lag being next to nothing. */
+    /** Closed form: no governor at all; J w' = -b w - T (1 - exp(-t / lag)). */
     @Test
     void withoutAGovernor() {
         IdleSettings bare = new IdleSettings(0.28, 100, 0.5, 0.35, 0, 0, 0, 0, 0);
-        IdleRun run = IdleStudy.run(bare, new IdleLoad(10, 1e-6), FeedForward.NONE);
-        for (int i = 101; i <= 1000; i += 50) {
-            double expected = 100 - 10 / 0.5 * -Math.expm1(-0.5 / 0.28 * (i * IdleStudy.STEP - 1));
-            assertThat(run.trace().speed(i)).isCloseTo(expected, within(0.06));
+        IdleRun run = IdleStudy.run(bare, new IdleLoad(10, 0.02), FeedForward.NONE);
+        double k = 0.5 / 0.28;
+        for (int i = 100; i <= 1000; i += 5) {
+            double t = i * IdleStudy.STEP - 1;
+            double late = (Math.exp(-t / 0.02) - Math.exp(-k * t)) / (k - 1 / 0.02);
+            double expected = 100 - 10 / 0.5 * -Math.expm1(-k * t) + 10 / 0.28 * late;
+            assertThat(run.trace().speed(i)).isCloseTo(expected, within(2e-4));
         }
         assertThat(run.lowest()).isCloseTo(80, within(1e-6));
         assertThat(run.highest()).isEqualTo(100);
