@@ -39,7 +39,7 @@ public final class Air {
 
     /** Pa s. */
     public static double viscosity(double temperature) {
-        return 1.458e-6 * Math.pow(temperature, 1.5) / (temperature + 110.4);
+        return 1.458e-6 * temperature * Math.sqrt(temperature) / (temperature + 110.4);
     }
 
     /** W/(m K). */

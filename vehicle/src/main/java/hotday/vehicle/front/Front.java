@@ -33,7 +33,7 @@ import java.util.OptionalDouble;
  */
 public final class Front {
     static final double REFERENCE_FLUX = 3.0 * 1.2; // kg/(s m2): 3 m/s at 1.2 kg/m3
-    private static final double SPECIFIC_HEAT = 1007.0; // J/(kg K) of air, 20..60 degC
+    static final double SPECIFIC_HEAT = 1007.0; // J/(kg K) of air, 20..60 degC
     private static final double[] CONDENSER_PASSES = {0.5, 0.3, 0.2};
     /** Inside of gearbox and charge-air coolers, as conductive as their air side at 3 m/s; from memory. */
     private static final double INSIDE_SHARE = 1.0;

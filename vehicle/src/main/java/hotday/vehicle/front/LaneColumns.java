@@ -6,12 +6,11 @@ import java.util.List;
 
 /** Where everything stands in a row of the table: front as a whole, flows of the lanes, conductances core by core, one column of zero. */
 final class LaneColumns {
-    private static final int FIRST_FLOW = Lanes.FLAP_FLOW + 1;
-
     private final int lanes;
     private final int cores;
     private final int[] conductance; // lane x cores + core
     private final int[] firstOfCore;
+    private final int[] laneOfColumn;
 
     LaneColumns(int lanes, int cores, int[] laneOfKind, List<Kind> kinds) {
         this.lanes = lanes;
@@ -19,7 +18,7 @@ final class LaneColumns {
         this.conductance = new int[lanes * cores];
         this.firstOfCore = new int[cores + 1];
         Arrays.fill(conductance, -1);
-        int next = FIRST_FLOW + lanes;
+        int next = Lanes.FIRST_FLOW + lanes;
         for (int core = 0; core < cores; core++) {
             firstOfCore[core] = next;
             for (int kind = 0; kind < laneOfKind.length; kind++) {
@@ -30,8 +29,10 @@ final class LaneColumns {
             }
         }
         firstOfCore[cores] = next;
+        this.laneOfColumn = new int[next + 1];
         for (int i = 0; i < conductance.length; i++) {
             conductance[i] = conductance[i] < 0 ? next : conductance[i];
+            laneOfColumn[conductance[i]] = i / cores;
         }
     }
 
@@ -44,7 +45,7 @@ final class LaneColumns {
     }
 
     int flow(int lane) {
-        return FIRST_FLOW + lane;
+        return Lanes.FIRST_FLOW + lane;
     }
 
     int conductance(int lane, int core) {
@@ -54,6 +55,11 @@ final class LaneColumns {
     /** First conductance of a core; of the core after the last one: the column of zero. */
     int first(int core) {
         return firstOfCore[core];
+    }
+
+    /** Lane of a conductance's column. */
+    int lane(int column) {
+        return laneOfColumn[column];
     }
 
     int size() {

@@ -10,6 +10,8 @@ final class LaneMap {
     static final int MOST = 10;
     private static final double SMALLEST = 0.02; // of the face
 
+    private static final int LACKING = 4;
+
     private LaneMap() {}
 
     /** Lane of each kind, 0 to number of lanes - 1, larger lanes first. */
@@ -41,8 +43,10 @@ final class LaneMap {
             this.area = area;
         }
 
+        /** A core that the other lane lacks weighs most: it would be offered all the air there. */
         int unlike(Group other) {
-            return Long.bitCount(kind.cores() ^ other.kind.cores())
+            return LACKING * Long.bitCount(kind.cores() & ~other.kind.cores())
+                    + Long.bitCount(other.kind.cores() & ~kind.cores())
                     + (kind.inlet().equals(other.kind.inlet()) ? 0 : 1)
                     + (kind.shrouded() == other.kind.shrouded() ? 0 : 1);
         }
@@ -67,7 +71,7 @@ final class LaneMap {
 
     private static Group nearest(List<Group> groups, Group small, int radiator) {
         return groups.stream()
-                .filter(g -> g != small && g.area >= small.area)
+                .filter(g -> g != small)
                 .filter(g -> g.kind.covers(radiator) == small.kind.covers(radiator))
                 .min(Comparator.comparingInt(small::unlike))
                 .orElse(null);

@@ -1,112 +1,147 @@
 package hotday.vehicle.front;
 
 import hotday.physics.fluid.Air;
-import hotday.vehicle.airpath.Face;
 import hotday.vehicle.airpath.TileFlow;
 import hotday.vehicle.airpath.TilePath;
-import hotday.vehicle.front.LikeTiles.Kind;
-import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.VehicleSpec.CoreKind;
 import hotday.vehicle.spec.VehicleSpec.PlacedCore;
 import java.util.Arrays;
 import java.util.List;
 
-/** Solves one node of the table of lanes, at the reference air and without natural draught. Each solution begins at the last one. */
+/**
+ * The air path of a row of kinds at the reference air and without natural draught, for the nodes of the table of lanes. Each solution
+ * begins at the last one.
+ *
+ * <p>The air in every core is as warm as cores at usual temperatures make it, all of them scaled so that the air behind has the temperature
+ * asked for.
+ */
 final class LaneNode {
     static final double TEMPERATURE = 308.15; // K, of the reference air
     static final double PRESSURE = 101325.0;
     static final double DENSITY = Air.density(PRESSURE, TEMPERATURE);
     static final double VISCOSITY = Air.viscosity(TEMPERATURE);
 
+    private static final double LEAST_FLUX = 1e-6; // kg/(s m2)
+    private static final double MOST_WARMING = 3.0; // of that of the mean air
+    private static final double LEAST_MEAN = 0.1; // K
+
     private final LikeTiles tiles;
-    private final int[] laneOfKind;
-    private final LaneColumns columns;
     private final List<PlacedCore> cores;
-    private final double windmillFlow; // of a fan at full speed, m3/s
-    private final TilePath free;
-    private final TilePath driven;
-    private final TileFlow freeFlow;
-    private final TileFlow drivenFlow;
+    private final TilePath path;
+    private final TileFlow flow;
+    private final double[]
+            warming; // kind x cores + core: of the air in the middle of a core, over that of all air behind
     private final double[] coreTemperature;
 
-    LaneNode(VehicleSpec spec, Face face, LikeTiles tiles, int[] laneOfKind, LaneColumns columns) {
+    /** @param free false for fans whose rotor is never turned by the stream */
+    LaneNode(List<PlacedCore> cores, LikeTiles tiles, boolean free) {
         this.tiles = tiles;
-        this.laneOfKind = laneOfKind;
-        this.columns = columns;
-        this.cores = spec.stack().cores();
-        this.windmillFlow = face.fans().get(0).curve().windmillFlow(1.0);
-        this.free = TilePath.compile(tiles.row(true));
-        this.driven = TilePath.compile(tiles.row(false));
-        this.freeFlow = free.start();
-        this.drivenFlow = driven.start();
+        this.cores = cores;
+        this.path = TilePath.compile(tiles.row(free));
+        this.flow = path.start();
         int kinds = tiles.kinds().size();
+        this.warming = new double[kinds * cores.size()];
         this.coreTemperature = new double[kinds * kinds * cores.size()];
     }
 
-    /** Fan speed ratio up to which a stream of this speed turns the rotors by itself, 0 or more. */
-    double windmilling(double speed, double rearRatio) {
-        solve(free, freeFlow, speed, 0.0, rearRatio);
-        return Math.max(0.0, freeFlow.fanFlow(0)) / windmillFlow;
-    }
-
-    /** Flows and conductances with fans that never run free. */
-    void at(double speed, double fanRatio, double rearRatio, double[] out) {
-        solve(driven, drivenFlow, speed, fanRatio, rearRatio);
-        Arrays.fill(out, 0.0);
-        out[Lanes.REVERSED] = drivenFlow.reversedMassFlow();
-        out[Lanes.FLAP_FLOW] = drivenFlow.flapMassFlow();
-        for (int fan = 0; fan < driven.face().fans().size(); fan++) {
-            out[Lanes.FAN_FLOW] += drivenFlow.fanFlow(fan);
-        }
-        for (int kind = 0; kind < laneOfKind.length; kind++) {
-            add(kind, Math.max(0.0, DENSITY * drivenFlow.velocity(kind)), out);
-        }
-    }
-
-    private void add(int kind, double flux, double[] out) {
-        int lane = laneOfKind[kind];
-        out[columns.flow(lane)] += flux * tiles.area(kind);
-        for (int i = 0; i < cores.size(); i++) {
-            if (tiles.kinds().get(kind).covers(i)) {
-                PlacedCore core = cores.get(i);
-                double perArea = core.airConductance()
-                        / core.place().area()
-                        * Math.pow(flux / Front.REFERENCE_FLUX, core.airExponent());
-                out[columns.conductance(lane, i)] += perArea * tiles.area(kind);
-            }
-        }
-    }
-
-    private void solve(TilePath path, TileFlow flow, double speed, double fanRatio, double rearRatio) {
+    /** Solves; twice where the air warms, because what warms it depends on its speed. */
+    void solve(double speed, double fanRatio, double rearRatio) {
         flow.air(speed, TEMPERATURE, PRESSURE, rearRatio * TEMPERATURE);
         for (int fan = 0; fan < path.face().fans().size(); fan++) {
             flow.fan(fan, fanRatio);
         }
-        for (int kind = 0; kind < laneOfKind.length; kind++) {
-            warm(kind, rearRatio);
-        }
+        Arrays.fill(warming, 0.5);
+        temperatures(rearRatio);
         path.solve(flow, coreTemperature);
-    }
-
-    private void warm(int kind, double rearRatio) {
-        int kinds = laneOfKind.length;
-        for (int i = 0; i < cores.size(); i++) {
-            double way = way(cores, tiles.kinds().get(kind), i);
-            coreTemperature[kind * kinds * cores.size() + i * kinds + kind] =
-                    TEMPERATURE * (1.0 + way * (rearRatio - 1.0));
+        if (rearRatio != 1.0) {
+            warm();
+            temperatures(rearRatio);
+            path.solve(flow, coreTemperature);
         }
     }
 
-    /** Part of its warming that air has behind it in the middle of a core, 0..1: by conductance per face area, core after core. */
-    static double way(List<PlacedCore> cores, Kind kind, int core) {
-        double before = 0.0;
-        double all = 0.0;
-        for (int i = 0; i < cores.size(); i++) {
-            double part = kind.covers(i)
-                    ? cores.get(i).airConductance() / cores.get(i).place().area()
-                    : 0.0;
-            before += i < core ? part : i == core ? 0.5 * part : 0.0;
-            all += part;
+    private void temperatures(double rearRatio) {
+        int kinds = tiles.kinds().size();
+        for (int kind = 0; kind < kinds; kind++) {
+            for (int core = 0; core < cores.size(); core++) {
+                coreTemperature[(kind * cores.size() + core) * kinds + kind] =
+                        TEMPERATURE * (1.0 + warming(kind, core) * (rearRatio - 1.0));
+            }
         }
-        return all > 0.0 ? before / all : 0.0;
+    }
+
+    private void warm() {
+        double mass = 0.0;
+        double carried = 0.0;
+        for (int kind = 0; kind < tiles.kinds().size(); kind++) {
+            double through = Math.max(LEAST_FLUX, flux(kind));
+            double behind = march(kind, through);
+            mass += tiles.area(kind) * through;
+            carried += tiles.area(kind) * through * behind;
+        }
+        double mean = Math.max(LEAST_MEAN, carried / mass);
+        for (int i = 0; i < warming.length; i++) {
+            warming[i] = Math.min(MOST_WARMING, warming[i] / mean);
+        }
+    }
+
+    /** Air of one kind through its cores, K over the face. */
+    private double march(int kind, double flux) {
+        double air = 0.0;
+        for (int core = 0; core < cores.size(); core++) {
+            double perArea = conductance(kind, core, flux) / tiles.area(kind);
+            double given = -Math.expm1(-perArea / (flux * Front.SPECIFIC_HEAT))
+                    * (excess(cores.get(core).kind()) - air);
+            warming[kind * cores.size() + core] = air + 0.5 * given;
+            air += given;
+        }
+        return air;
+    }
+
+    /** What a core's fluid is usually above outside air on a hot day, K; common practice, no source. */
+    private static double excess(CoreKind kind) {
+        return switch (kind) {
+            case GEARBOX_COOLER -> 65.0;
+            case CONDENSER -> 25.0;
+            case CHARGE_AIR_COOLER -> 45.0;
+            case RADIATOR -> 60.0;
+        };
+    }
+
+    /** Air-side conductance of a core in all tiles of a kind, W/K, at a mass flux of either sign, kg/(s m2). */
+    double conductance(int kind, int core, double flux) {
+        if (!tiles.kinds().get(kind).covers(core)) {
+            return 0.0;
+        }
+        PlacedCore c = cores.get(core);
+        double grown = Math.pow(Math.abs(flux) / Front.REFERENCE_FLUX, c.airExponent());
+        return Math.signum(flux)
+                * grown
+                * tiles.area(kind)
+                * c.airConductance()
+                / c.place().area();
+    }
+
+    /** Solved mass flux of a kind, kg/(s m2), below 0 where air comes out of the front. */
+    double flux(int kind) {
+        return DENSITY * flow.velocity(kind);
+    }
+
+    /** Warming of the air in the middle of a core over that of all air behind the cores. */
+    double warming(int kind, int core) {
+        return warming[kind * cores.size() + core];
+    }
+
+    TileFlow flow() {
+        return flow;
+    }
+
+    /** Through all fans, m3/s. */
+    double fanFlow() {
+        double sum = 0.0;
+        for (int fan = 0; fan < path.face().fans().size(); fan++) {
+            sum += flow.fanFlow(fan);
+        }
+        return sum;
     }
 }

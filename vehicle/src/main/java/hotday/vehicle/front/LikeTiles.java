@@ -73,6 +73,17 @@ final class LikeTiles {
         return area[kind];
     }
 
+    /** Pressure recovery, mean by area. */
+    double recovery() {
+        double sum = 0.0;
+        double all = 0.0;
+        for (int kind = 0; kind < area.length; kind++) {
+            sum += area[kind] * kinds.get(kind).inlet().recovery();
+            all += area[kind];
+        }
+        return sum / all;
+    }
+
     /**
      * The face as a row of kinds, without natural draught; fans must pull. Every kind has every core's number: core i of kind k is i x
      * number of kinds + k.

@@ -30,7 +30,7 @@ class FrontTest {
                         s.width(), s.height(), cores, s.openings(), s.shroud(), 0, 1, s.fanDiameter(), 0, 10));
     }
 
-    private static VehicleSpec stack(VehicleSpec v, VehicleSpec.Stack stack) {
+    static VehicleSpec stack(VehicleSpec v, VehicleSpec.Stack stack) {
         return new VehicleSpec(
                 v.name(),
                 v.designAmbient(),
