@@ -82,13 +82,13 @@ class BrokenInputsTest {
 
     @Test
     void negativeArea() throws IOException {
-        replace(build, "drag_area: 1.15 m2", "drag_area: -1.15 m2");
-        refused(CommandLineRun.of("check", build), "'vehicle.drag_area' is -1.15 m2", "between 0.2 m2 and 15 m2");
+        replace(build, "drag_area: 2.6 m2", "drag_area: -2.6 m2");
+        refused(CommandLineRun.of("check", build), "'vehicle.drag_area' is -2.6 m2", "between 0.2 m2 and 15 m2");
     }
 
     @Test
     void allFaultsOfASheetComeAtOnce() throws IOException {
-        replace(build, "drag_area: 1.15 m2", "drag_area: -1.15 m2");
+        replace(build, "drag_area: 2.6 m2", "drag_area: -2.6 m2");
         replace(build, "cap: 16 psi", "cap: 16 mph");
         replace(build, "thermostat:", "thermostate:");
         CommandLineRun result = CommandLineRun.of("check", build);
@@ -109,7 +109,7 @@ class BrokenInputsTest {
 
     @Test
     void aCoreWithoutItsWidth() throws IOException {
-        replace(build, "width: 22 in, ", "");
+        replace(build, "width: 31.5 in, ", "");
         refused(CommandLineRun.of("check", build), "'radiator.width' is missing");
     }
 

@@ -1,21 +1,132 @@
 package hotday.app.cli;
 
+import hotday.core.unit.Quantity;
+import hotday.study.predict.Sensitivity;
+import hotday.study.predict.WhatIf;
 import hotday.study.prove.CeilingReport;
-import hotday.study.prove.ProofJson;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.cases.OperatingPoint;
 import hotday.vehicle.sheet.BuildSheet;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Ceilings from the sheet alone, for machines. Stands apart so that {@code --help} need not load the JSON library. */
+/** A prediction for machines. Stands apart so that {@code --help} need not load the JSON library. Keys: docs/formats.md. */
 final class PredictJson {
+    private static final double CELSIUS = 273.15;
+
     private PredictJson() {}
 
-    static void print(Console console, BuildSheet sheet, List<CeilingReport> ceilings) {
+    static ObjectNode of(BuildSheet sheet, List<CeilingReport> ceilings) {
         ObjectNode root = Console.object();
         root.put("build", sheet.vehicle().name());
         ArrayNode all = root.putArray("cases");
-        ceilings.forEach(c -> all.add(ProofJson.ceiling(c)));
-        console.json(root);
+        ceilings.forEach(c -> add(all.addObject(), c));
+        return root;
+    }
+
+    private static void add(ObjectNode node, CeilingReport report) {
+        Ceiling c = report.best();
+        OperatingPoint p = c.scheduled();
+        node.put("case", c.kase().id());
+        node.put("title", c.kase().title());
+        number(node, "ambient_ceiling_degC", c.ambient() - CELSIUS);
+        ArrayNode interval = node.putArray("interval90_degC");
+        interval.add(report.low() - CELSIUS);
+        interval.add(report.high() - CELSIUS);
+        node.put("inside_searched_range", c.reach() == Ceiling.Reach.FOUND);
+        node.put("binding_limit", c.binding().id());
+        node.put("runner_up_limit", c.runnerUp().id());
+        node.put("holds_again_above", c.again());
+        number(node, "ambient_degC", c.day() - CELSIUS);
+        number(node, "chance_to_hold_there", report.holds());
+        limits(node.putArray("limits"), c);
+        number(node, "air_to_boil_K", c.airToBoil() - c.day());
+        number(node, "air_to_boil_degC", c.airToBoil() - CELSIUS);
+        number(node, "limiting_ambient_degC", c.limitingAmbient() - CELSIUS);
+        node.put("settled", p.settled());
+        number(node, "fan_percent", 100.0 * p.fan());
+        number(node, "fan_current_A", p.fanCurrent());
+        number(node, "head_pressure_bar_abs", p.headPressure() / 1e5);
+        number(node, "coolant_degC", p.coolant() - CELSIUS);
+        number(node, "gearbox_degC", p.gearbox() - CELSIUS);
+        number(node, "evaporating_degC", p.evaporating() - CELSIUS);
+        number(node, "cabin_degC", p.cabin() - CELSIUS);
+        number(node, "supply_V", p.supply());
+        number(node, "engine_rpm", p.engineSpeed() * 30.0 / Math.PI);
+        number(node, "brake_power_kW", p.brakePower() / 1e3);
+        number(node, "radiator_heat_kW", p.radiatorHeat() / 1e3);
+        number(node, "condenser_heat_kW", p.condenserHeat() / 1e3);
+        number(node, "gearbox_heat_kW", p.gearboxHeat() / 1e3);
+        number(node, "air_flow_kg_s", p.airFlow());
+    }
+
+    private static void limits(ArrayNode all, Ceiling c) {
+        for (Ceiling.Headroom h : c.headrooms()) {
+            ObjectNode node = all.addObject();
+            Quantity q = h.limit().quantity();
+            node.put("name", h.limit().id());
+            number(node, "value", shown(q, h.value()));
+            number(node, "limit", shown(q, h.bound()));
+            node.put("unit", unit(q));
+            number(node, "headroom", q == Quantity.PRESSURE_ABSOLUTE ? h.room() / 1e5 : h.room());
+            c.crossings().stream().filter(x -> x.limit() == h.limit()).forEach(x -> {
+                number(node, "ambient_ceiling_degC", x.ambient() - CELSIUS);
+                node.put("inside_searched_range", x.reach() == Ceiling.Reach.FOUND);
+            });
+        }
+    }
+
+    private static double shown(Quantity q, double si) {
+        return switch (q) {
+            case TEMPERATURE -> si - CELSIUS;
+            case PRESSURE_ABSOLUTE -> si / 1e5;
+            default -> si;
+        };
+    }
+
+    private static String unit(Quantity q) {
+        return switch (q) {
+            case TEMPERATURE -> "degC";
+            case PRESSURE_ABSOLUTE -> "bar abs";
+            default -> "V";
+        };
+    }
+
+    static void whatIf(ObjectNode root, List<String> texts, List<WhatIf> changes) {
+        ObjectNode node = root.putObject("what_if");
+        ArrayNode values = node.putArray("values");
+        texts.forEach(values::add);
+        ArrayNode all = node.putArray("cases");
+        for (WhatIf w : changes) {
+            ObjectNode each = all.addObject();
+            each.put("case", w.kase().id());
+            number(each, "ambient_ceiling_degC", w.after() - CELSIUS);
+            number(each, "change_K", w.change());
+        }
+    }
+
+    static void sensitivity(ObjectNode root, List<Case> cases, List<Sensitivity.Row> rows) {
+        ArrayNode all = root.putArray("sensitivity");
+        for (Sensitivity.Row row : rows) {
+            ObjectNode node = all.addObject();
+            node.put("key", row.key());
+            node.put("value", row.value());
+            node.put("taken", row.taken());
+            node.put("assumed", row.assumed());
+            ObjectNode moves = node.putObject("change_K");
+            for (int i = 0; i < cases.size(); i++) {
+                number(moves, cases.get(i).id(), row.moves().get(i));
+            }
+        }
+    }
+
+    private static void number(ObjectNode node, String key, double value) {
+        if (Double.isFinite(value)) {
+            node.put(key, value);
+        } else {
+            node.putNull(key);
+        }
     }
 }

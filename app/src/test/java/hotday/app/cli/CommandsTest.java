@@ -1,6 +1,7 @@
 package hotday.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -145,15 +146,60 @@ class CommandsTest {
         assertThat(root.get("cases")).hasSize(1);
         JsonNode one = root.get("cases").get(0);
         assertThat(one.get("case").asString()).isEqualTo("hot-idle");
-        assertThat(one.get("design_ambient_degC").asDouble()).isEqualTo(43.0);
-        assertThat(status == 0).isEqualTo(one.get("degC").asDouble() >= 43.0);
-        JsonNode interval = one.get("interval90");
+        assertThat(one.get("ambient_degC").asDouble()).isEqualTo(43.0);
+        assertThat(status == 0).isEqualTo(one.get("ambient_ceiling_degC").asDouble() >= 43.0);
+        assertThat(one.get("limits"))
+                .hasSize(6)
+                .allMatch(l -> !l.get("unit").asString().isEmpty());
+        assertThat(one.get("air_to_boil_K").asDouble())
+                .isCloseTo(one.get("air_to_boil_degC").asDouble() - 43.0, within(1e-9));
+        JsonNode interval = one.get("interval90_degC");
         assertThat(interval.get(0).asDouble())
                 .isLessThanOrEqualTo(interval.get(1).asDouble());
         List<String> keys = new ArrayList<>();
         numberKeys("", one, keys);
         // the interval stands beside a value of the same unit; a chance has none: docs/formats.md
-        assertThat(keys).allMatch(k -> k.matches(".*(degC|_K|_s|/interval90|/holds_at_design)"));
+        assertThat(keys)
+                .allMatch(
+                        k -> k.matches(
+                                ".*(degC|_K|_s|_percent|_A|_V|_rpm|_kW|_bar_abs|/chance_to_hold_there|/limits.*/(value|limit|headroom))"));
+    }
+
+    @Test
+    void predictTellsWhatAnotherValueWouldChange() {
+        int status = run("predict", sheet, "--json", "--case", "loaded-climb", "--what-if", "radiator.depth=60 mm");
+        assertThat(status).as(err()).isBetween(0, 1);
+        JsonNode change = json().get("what_if").get("cases").get(0);
+        assertThat(change.get("case").asString()).isEqualTo("loaded-climb");
+        assertThat(change.get("change_K").asDouble()).isPositive();
+        assertThat(run("predict", sheet, "--what-if", "radiator.depth=60")).isEqualTo(2);
+        assertThat(err()).contains("--what-if radiator.depth", "radiator.depth", "unit");
+        assertThat(run("predict", sheet, "--what-if", "radiator.deep=60 mm")).isEqualTo(2);
+        assertThat(err()).contains("radiator.deep", "Known: width");
+        assertThat(run("predict", sheet, "--what-if", "nonsense")).isEqualTo(2);
+        assertThat(err()).contains("key=value");
+    }
+
+    @Test
+    void predictTakesAnotherDayAndRefusesOneWithoutUnit() {
+        run("predict", sheet, "--json", "--case", "hot-idle", "--ambient", "86 degF");
+        assertThat(json().get("cases").get(0).get("ambient_degC").asDouble()).isCloseTo(30.0, within(1e-9));
+        assertThat(run("predict", sheet, "--ambient", "40")).isEqualTo(2);
+        assertThat(err()).contains("--ambient", "unit");
+        assertThat(run("predict", sheet, "--ambient", "200 degC")).isEqualTo(2);
+        assertThat(err()).contains("--ambient", "must lie between");
+    }
+
+    @Test
+    void predictDrawsTheMapAndWritesItsNumbers() throws IOException {
+        Path svg = sheet.resolveSibling("map.svg");
+        run("predict", sheet, "--case", "motorway", "--map", svg);
+        assertThat(Files.readString(svg)).startsWith("<svg").contains("ambient ceiling");
+        List<String> lines = Files.readAllLines(svg.resolveSibling("map.csv"));
+        assertThat(lines.get(0)).isEqualTo("speed_km_h,grade_percent,ambient_ceiling_degC,reach,binding_limit");
+        assertThat(lines).hasSize(1 + 70);
+        assertThat(run("predict", sheet, "--map", "map.png")).isEqualTo(2);
+        assertThat(err()).contains("--map", ".svg");
     }
 
     @Test

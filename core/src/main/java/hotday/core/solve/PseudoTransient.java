@@ -14,7 +14,16 @@ public final class PseudoTransient {
     }
 
     private static final double ENDLESS = 1e9; // s; a step that long is Newton's
-    private static final double GROWTH = 8.0;
+    private static final double LONG = 1e6; // s; longer is as good as endless
+    private static final double LONGEST_MOVE = 25.0; // in scales
+    private static final double SHORTEST = 1e-3; // s
+    private static final double AGAIN = 20.0; // s, after Newton's way failed
+    private static final double GROWTH = 8.0; // of the step, halved each time Newton's way fails
+    private static final double SLOWEST_GROWTH = 1.3;
+    private static final double FASTEST_SHRINKING = 0.2;
+    private static final int NEWTON_STEPS = 12; // before its way counts as failed
+    private static final double CLOSE = 1e-9; // move in scales that ends the search
+    private static final double SETTLING = 1e-3; // move in scales from which Newton's way is tried
     private static final double SLOW = 0.2; // contraction from which the slopes are taken anew
 
     private final int n;
@@ -69,53 +78,46 @@ public final class PseudoTransient {
     public boolean solve(Rates rates, double[] y, double first) {
         evaluations = 0;
         double dt = Math.min(ENDLESS, first);
-        boolean fresh = false;
-        if (dt < ENDLESS) {
-            factored = false;
-        }
+        double growth = GROWTH;
+        int newtonSteps = 0;
+        factored &= dt >= ENDLESS;
         rate(rates, y, f);
         double before = size(f);
         double lastMove = Double.POSITIVE_INFINITY;
         for (int i = 0; i < most; i++) {
-            if (!factored) {
-                fresh = true;
-                if (!factor(rates, y, dt)) {
-                    return false;
-                }
+            if (!factored && !factor(rates, y, dt)) {
+                return false;
             }
             System.arraycopy(f, 0, move, 0, n);
             DenseLu.solve(matrix, n, pivot, move);
             double moved = advance(y);
             rate(rates, trial, next);
             double after = size(next);
-            if (!(after < Double.POSITIVE_INFINITY)) {
-                dt = Math.max(1e-3, 0.1 * Math.min(dt, 100.0));
+            boolean newton = dt >= ENDLESS;
+            boolean lost = !(after < Double.POSITIVE_INFINITY);
+            if (lost || newtonSteps > NEWTON_STEPS) {
+                growth = Math.max(SLOWEST_GROWTH, 0.5 * growth);
+                dt = newton ? AGAIN : Math.max(SHORTEST, 0.1 * dt);
+                newtonSteps = 0;
                 factored = false;
-                continue;
-            }
-            if (dt >= ENDLESS && after > 2.0 * before && after > 1e-9) {
-                if (!fresh) {
-                    factored = false;
+                if (lost) {
                     continue;
                 }
-                dt = 50.0;
-                factored = false;
-                fresh = false;
             }
             System.arraycopy(trial, 0, y, 0, n);
             System.arraycopy(next, 0, f, 0, n);
-            if (moved < 1e-9 && dt >= ENDLESS) {
+            if (newton && moved < CLOSE) {
                 return true;
             }
-            if (dt < ENDLESS) {
-                double ratio = before / Math.max(after, 1e-300);
-                dt = Math.min(ENDLESS, Math.max(1e-2, dt * Math.max(0.3, Math.min(GROWTH, 1.5 * ratio))));
-                dt = moved < 1e-3 ? ENDLESS : dt;
-                factored = false;
-            } else if (moved > SLOW * lastMove) {
-                factored = false;
+            if (newton) {
+                newtonSteps++;
+                factored &= moved <= SLOW * lastMove;
             } else {
-                fresh = false;
+                double ratio = before / Math.max(after, Double.MIN_NORMAL);
+                growth = ratio < 1.0 ? Math.max(SLOWEST_GROWTH, 0.6 * growth) : growth;
+                dt *= Math.max(FASTEST_SHRINKING, Math.min(growth, ratio));
+                dt = moved < SETTLING || dt > LONG ? ENDLESS : Math.max(SHORTEST, dt);
+                factored = false;
             }
             lastMove = moved;
             before = after;
@@ -167,7 +169,7 @@ public final class PseudoTransient {
         for (int i = 0; i < n; i++) {
             largest = Math.max(largest, Math.abs(move[i]) / scale[i]);
         }
-        double limit = largest > 40.0 ? 40.0 / largest : 1.0;
+        double limit = largest > LONGEST_MOVE ? LONGEST_MOVE / largest : 1.0;
         for (int i = 0; i < n; i++) {
             trial[i] = Math.max(low[i], Math.min(high[i], y[i] + limit * move[i]));
         }

@@ -38,10 +38,10 @@ public final class TypedFile {
         return typed(file, mapping(file, text), new Faults());
     }
 
-    /** The same for a file whose blocks may ask for parts. */
-    public static TypedFile read(Path path, Shelf shelf) {
+    /** The same for a file whose blocks may ask for parts, with values laid over it. */
+    public static TypedFile read(Path path, Shelf shelf, Overlay overlay) {
         Faults faults = new Faults();
-        return typed(path.toString(), shelf.filled(mapping(path), faults), faults);
+        return typed(path.toString(), shelf.filled(overlay.on(mapping(path)), faults), faults);
     }
 
     private static TypedFile typed(String file, MappingNode mapping, Faults faults) {
@@ -52,7 +52,7 @@ public final class TypedFile {
         return mapping(path.toString(), TypedText.read(path));
     }
 
-    private static MappingNode mapping(String file, String text) {
+    static MappingNode mapping(String file, String text) {
         if (compose(file, text) instanceof MappingNode mapping) {
             return mapping;
         }

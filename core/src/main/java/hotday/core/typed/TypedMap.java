@@ -108,6 +108,19 @@ public final class TypedMap {
         return Optional.empty();
     }
 
+    /** Every single value in this block and the blocks inside it, by its full key, as typed; lists are left out. */
+    public Map<String, String> singles() {
+        Map<String, String> out = new LinkedHashMap<>();
+        values.forEach((key, node) -> {
+            if (node instanceof ScalarNode scalar) {
+                out.put(full(key), scalar.getValue());
+            } else if (node instanceof MappingNode) {
+                map(key).ifPresent(inner -> out.putAll(inner.singles()));
+            }
+        });
+        return out;
+    }
+
     /** A nested block. */
     public Optional<TypedMap> map(String key) {
         Node node = values.get(key);

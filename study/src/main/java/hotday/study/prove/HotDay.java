@@ -8,12 +8,15 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.hipparchus.random.Well19937c;
 
 /** Carries a vehicle, with the doubt about it, to the ambient ceilings of the cases. */
 public final class HotDay {
     private static final int DRAWS = 200;
+    /** Of a case that is run through in time; each costs as much as a dozen settled ones. */
+    private static final int DRAWS_MOVING = 40;
 
     private final FittedVehicle vehicle;
     private final VehicleSpec spec;
@@ -29,35 +32,51 @@ public final class HotDay {
 
     /** Ceilings of a sheet before any run, with the doubt that a sheet of catalogue dimensions leaves. */
     public static List<CeilingReport> ofSheet(VehicleSpec spec, List<Case> cases, long seed) {
+        return ofSheet(spec, cases, spec.designAmbient(), seed, share -> {});
+    }
+
+    /**
+     * The same judged on another day than the design day.
+     *
+     * @param day outside temperature, K
+     * @param progress told the share done, 0..1
+     */
+    public static List<CeilingReport> ofSheet(
+            VehicleSpec spec, List<Case> cases, double day, long seed, DoubleConsumer progress) {
         Unknowns unknowns = new Unknowns(Plant.compile(spec), List.of());
-        return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases);
+        return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases, day, progress);
     }
 
     List<CeilingReport> ceilings(List<Case> cases) {
+        return ceilings(cases, spec.designAmbient(), share -> {});
+    }
+
+    private List<CeilingReport> ceilings(List<Case> cases, double day, DoubleConsumer progress) {
         List<CeilingReport> all = new ArrayList<>();
         for (Case kase : cases) {
-            all.add(report(kase));
+            all.add(report(kase, day));
+            progress.accept((double) all.size() / cases.size());
         }
         return all;
     }
 
-    private CeilingReport report(Case kase) {
-        Ceiling best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), kase, 0.0);
-        double[] draws = draws(kase);
-        long hold = Arrays.stream(draws).filter(t -> t >= spec.designAmbient()).count();
+    private CeilingReport report(Case kase, double day) {
+        Ceiling best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), kase, 0.0, day);
+        double[] draws = draws(kase, best.ambient());
+        long hold = Arrays.stream(draws).filter(t -> t >= day).count();
         return new CeilingReport(
-                best, Quantile.of(draws, 0.05), Quantile.of(draws, 0.95), (double) hold / DRAWS, spec.designAmbient());
+                best, Quantile.of(draws, 0.05), Quantile.of(draws, 0.95), (double) hold / draws.length, day);
     }
 
     /** Sorted ceilings over draws of the unknowns and of what the model misses, K. */
-    private double[] draws(Case kase) {
-        double[] out = new double[DRAWS];
-        IntStream.range(0, DRAWS).parallel().forEach(i -> {
+    private double[] draws(Case kase, double guess) {
+        double[] out = new double[kase.steady() ? DRAWS : DRAWS_MOVING];
+        IntStream.range(0, out.length).parallel().forEach(i -> {
             Well19937c random = new Well19937c(
                     new int[] {(int) seed, (int) (seed >>> 32), kase.id().hashCode(), i});
             double[] z = vehicle.draw(random);
             double miss = vehicle.discrepancy() * random.nextGaussian();
-            out[i] = ceiling.find(vehicle.unknowns().plant(z), kase, miss).ambient();
+            out[i] = ceiling.ambient(vehicle.unknowns().plant(z), kase, miss, guess);
         });
         Arrays.sort(out);
         return out;

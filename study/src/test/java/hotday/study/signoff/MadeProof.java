@@ -62,7 +62,19 @@ final class MadeProof {
         double ambient = 273.15 + 38.0;
         for (Case kase : StandardCases.steady()) {
             Ceiling best = new Ceiling(
-                    kase, ambient, Ceiling.Reach.FOUND, Limit.COOLANT, Limit.BOILING, false, 385.0, 398.0, 330.0);
+                    kase,
+                    ambient,
+                    Ceiling.Reach.FOUND,
+                    Limit.COOLANT,
+                    Limit.BOILING,
+                    false,
+                    385.0,
+                    398.0,
+                    330.0,
+                    List.of(),
+                    DESIGN,
+                    List.of(),
+                    null);
             all.add(new CeilingReport(best, ambient - 3.0, ambient + 3.0, 0.5, DESIGN));
             ambient += 4.0;
         }

@@ -1,16 +1,17 @@
 package hotday.vehicle.cases;
 
-import hotday.physics.fluid.Air;
-import hotday.physics.fluid.Boiling;
-import hotday.vehicle.drive.Drive;
-import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Plant;
-import hotday.vehicle.plant.Run;
 import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * Searches the outside temperature at which the first limit gives way, with the fan at full speed. The margin is scanned
- * upwards so that the first crossing is found even where it is not monotone, then closed by bisection.
+ * Searches the outside temperature at which each limit gives way first. Steady cases: fan at full speed, headrooms scanned upwards
+ * so that a first crossing is found even where they are not monotone, then closed. Moving cases: fan by its schedule, the
+ * first limit closed, the others read off the same tries.
  */
 public final class AmbientCeiling {
     /** Searched range, K. */
@@ -19,110 +20,335 @@ public final class AmbientCeiling {
     public static final double HIGHEST = 353.15;
     private static final double SCAN = 10.0; // K
     private static final double TOLERANCE = 1e-3; // K
+    private static final double CLOSE_MOVING = 0.3; // K, a last move; what is left is a tenth of it
+    private static final int MOST_TRIES = 14;
     private static final Limit[] LIMITS = Limit.values();
+    private static final int MILD = 4; // point of the scan that is settled first, from a vehicle warmed through
+    private static final int POINTS = (int) Math.round((HIGHEST - LOWEST) / SCAN) + 1;
 
     private final VehicleSpec spec;
-    private final Drive drive;
-    private final double pressure;
-    private final double boiling;
 
     public AmbientCeiling(VehicleSpec spec) {
         this.spec = spec;
-        this.drive = new Drive(spec);
-        this.pressure = Air.isaPressure(spec.altitude());
-        this.boiling = Boiling.temperature(
-                pressure + spec.coolant().capPressure(), spec.coolant().glycolVolumeShare());
-    }
-
-    /** The settled state of a case, fan at full speed. */
-    public SteadyState at(Plant plant, Case kase, double ambient) {
-        return at(new Run(plant), kase, ambient);
-    }
-
-    /** The same on a run that can be asked afterwards. */
-    public SteadyState at(Run run, Case kase, double ambient) {
-        run.set(Input.AMBIENT, ambient);
-        run.set(Input.PRESSURE, pressure);
-        run.set(
-                Input.COMPRESSOR,
-                kase.airConditioning() && spec.airConditioning().isPresent() ? 1.0 : 0.0);
-        run.set(Input.FAN_DEMAND, 1.0);
-        drive.apply(run, kase.speed(), 0.0, kase.grade());
-        return SteadyState.of(run);
-    }
-
-    /** How far a limit is from giving way, K; negative when it has. */
-    public double margin(Limit limit, SteadyState state, double coolantAllowance) {
-        if (!state.found()) {
-            return -1000.0;
-        }
-        double coolant = state.coolant() + coolantAllowance;
-        return switch (limit) {
-            case COOLANT -> spec.limits().coolant() - coolant;
-            case BOILING -> boiling - spec.limits().boilMargin() - coolant;
-            default -> Double.POSITIVE_INFINITY;
-        };
     }
 
     /**
-     * The ceiling of a case.
+     * The ceiling of a case with everything that goes with it.
      *
      * @param coolantAllowance added to coolant before it is compared, K: what the model is known to miss
      */
     public Ceiling find(Plant plant, Case kase, double coolantAllowance) {
-        Run run = new Run(plant);
-        double low = LOWEST;
-        double margin = worst(at(run, kase, low), coolantAllowance);
-        if (margin < 0.0) {
-            return result(run, kase, low, Ceiling.Reach.BELOW_RANGE, false, coolantAllowance);
-        }
-        double high = low;
-        while (margin >= 0.0 && high < HIGHEST) {
-            low = high;
-            high = Math.min(HIGHEST, high + SCAN);
-            margin = worst(at(run, kase, high), coolantAllowance);
-        }
-        if (margin >= 0.0) {
-            return result(run, kase, HIGHEST, Ceiling.Reach.ABOVE_RANGE, false, coolantAllowance);
-        }
-        boolean again = false;
-        for (double t = high + SCAN; t <= HIGHEST; t += SCAN) {
-            again |= worst(at(run, kase, t), coolantAllowance) >= 0.0;
-        }
-        while (high - low > TOLERANCE) {
-            double middle = 0.5 * (low + high);
-            if (worst(at(run, kase, middle), coolantAllowance) >= 0.0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return result(run, kase, low, Ceiling.Reach.FOUND, again, coolantAllowance);
+        return find(plant, kase, coolantAllowance, spec.designAmbient());
     }
 
-    private double worst(SteadyState state, double allowance) {
-        double worst = Double.POSITIVE_INFINITY;
-        for (Limit limit : LIMITS) {
-            worst = Math.min(worst, margin(limit, state, allowance));
-        }
-        return worst;
+    /** The same, with operating points and headrooms at another outside temperature than the design day's, K. */
+    public Ceiling find(Plant plant, Case kase, double coolantAllowance, double day) {
+        Search search = new Search(plant, kase, coolantAllowance);
+        List<Ceiling.Crossing> crossings = kase.steady() ? search.steady() : search.moving(day);
+        crossings.sort(Comparator.comparingDouble(Ceiling.Crossing::ambient));
+        return search.result(crossings, day);
     }
 
-    private Ceiling result(Run run, Case kase, double ambient, Ceiling.Reach reach, boolean again, double allowance) {
-        SteadyState state = at(run, kase, ambient);
-        Limit first = LIMITS[0];
-        Limit second = LIMITS[1];
-        for (Limit limit : LIMITS) {
-            double m = margin(limit, state, allowance);
-            if (m < margin(first, state, allowance)) {
-                second = first;
-                first = limit;
-            } else if (limit != first && (second == first || m < margin(second, state, allowance))) {
-                second = limit;
-            }
+    /**
+     * Only the outside temperature, K, for draws by the hundred.
+     *
+     * @param guess where it may lie, K: the ceiling of a similar plant
+     */
+    public double ambient(Plant plant, Case kase, double coolantAllowance, double guess) {
+        Search search = new Search(plant, kase, coolantAllowance);
+        return kase.steady() ? search.close(guess, TOLERANCE) : search.closeMoving(guess);
+    }
+
+    /**
+     * Where the first limit gives way.
+     *
+     * @param ambient K
+     * @param binding what gives way, or comes closest when {@code reach} says that nothing does
+     */
+    public record Found(double ambient, Ceiling.Reach reach, Limit binding) {}
+
+    /** The ceiling of a steady case alone; empty where the engine has not the power to hold it. */
+    public Optional<Found> first(Plant plant, Case kase, double guess) {
+        Search search = new Search(plant, kase, 0.0);
+        double ambient = search.close(guess, TOLERANCE);
+        if (search.trial.load() > 1.0) {
+            return Optional.empty();
         }
-        SteadyState design = at(run, kase, spec.designAmbient());
-        double airToBoil = boiling - design.coolant() + spec.designAmbient();
-        return new Ceiling(kase, ambient, reach, first, second, again, state.coolant(), boiling, airToBoil);
+        Ceiling.Reach reach = ambient >= HIGHEST
+                ? Ceiling.Reach.ABOVE_RANGE
+                : ambient <= LOWEST ? Ceiling.Reach.BELOW_RANGE : Ceiling.Reach.FOUND;
+        return Optional.of(new Found(ambient, reach, search.tightest()));
+    }
+
+    /** One search over one plant and case. */
+    private final class Search {
+        final Trial trial;
+        final Plant plant;
+        final Case kase;
+        final double allowance;
+        final List<double[]> tried = new ArrayList<>(); // ambient, then headroom by limit
+
+        Search(Plant plant, Case kase, double allowance) {
+            this.trial = new Trial(spec, plant, kase);
+            this.plant = plant;
+            this.kase = kase;
+            this.allowance = allowance;
+        }
+
+        double headroom(Limit limit) {
+            double room = trial.headroom(limit);
+            return limit == Limit.COOLANT || limit == Limit.BOILING ? room - allowance : room;
+        }
+
+        /** Least headroom of all judged limits over the steepness that each has per kelvin, so that they compare. */
+        double least(double ambient) {
+            trial.at(ambient);
+            double least = Double.POSITIVE_INFINITY;
+            double[] row = new double[LIMITS.length + 1];
+            row[0] = ambient;
+            for (Limit limit : LIMITS) {
+                row[limit.ordinal() + 1] = trial.judges(limit) ? headroom(limit) : Double.POSITIVE_INFINITY;
+                least = Math.min(least, row[limit.ordinal() + 1] / limit.perKelvin());
+            }
+            tried.add(row);
+            return least;
+        }
+
+        /** The limit with the least headroom in the last try. */
+        Limit tightest() {
+            Limit tightest = LIMITS[0];
+            double least = Double.POSITIVE_INFINITY;
+            for (Limit limit : LIMITS) {
+                double room = trial.judges(limit) ? headroom(limit) / limit.perKelvin() : Double.POSITIVE_INFINITY;
+                if (room < least) {
+                    least = room;
+                    tightest = limit;
+                }
+            }
+            return tightest;
+        }
+
+        List<Ceiling.Crossing> steady() {
+            for (int i = MILD; i < POINTS; i++) {
+                least(LOWEST + i * SCAN);
+            }
+            for (int i = MILD - 1; i >= 0; i--) {
+                least(LOWEST + i * SCAN);
+            }
+            tried.sort(Comparator.comparingDouble(row -> row[0]));
+            List<double[]> scan = List.copyOf(tried);
+            List<Ceiling.Crossing> all = new ArrayList<>();
+            for (Limit limit : LIMITS) {
+                if (trial.judges(limit)) {
+                    all.add(crossing(limit, scan));
+                }
+            }
+            return all;
+        }
+
+        private Ceiling.Crossing crossing(Limit limit, List<double[]> scan) {
+            int i = limit.ordinal() + 1;
+            int first = 0;
+            while (first < scan.size() && scan.get(first)[i] >= 0.0) {
+                first++;
+            }
+            if (first == 0) {
+                return new Ceiling.Crossing(limit, LOWEST, Ceiling.Reach.BELOW_RANGE, false);
+            }
+            if (first == scan.size()) {
+                return new Ceiling.Crossing(limit, HIGHEST, Ceiling.Reach.ABOVE_RANGE, false);
+            }
+            boolean again = scan.subList(first, scan.size()).stream().anyMatch(row -> row[i] >= 0.0);
+            double ambient = closed(limit, scan.get(first - 1), scan.get(first));
+            return new Ceiling.Crossing(limit, ambient, Ceiling.Reach.FOUND, again);
+        }
+
+        /** Illinois between two tries; gives the last outside temperature at which the limit holds. */
+        private double closed(Limit limit, double[] holding, double[] failing) {
+            int i = limit.ordinal() + 1;
+            double low = holding[0];
+            double high = failing[0];
+            double atLow = holding[i];
+            double atHigh = failing[i];
+            int side = 0;
+            while (high - low > TOLERANCE) {
+                double middle = low + (high - low) * atLow / (atLow - atHigh);
+                double edge = 0.25 * TOLERANCE;
+                middle = Math.max(low + edge, Math.min(high - edge, middle));
+                if (Math.abs(side) > 3) {
+                    middle = 0.5 * (low + high);
+                    side = 0;
+                }
+                trial.at(middle);
+                double room = headroom(limit);
+                if (room >= 0.0) {
+                    low = middle;
+                    atLow = room;
+                    atHigh = side > 0 ? 0.5 * atHigh : atHigh;
+                    side = Math.max(1, side + 1);
+                } else {
+                    high = middle;
+                    atHigh = room;
+                    atLow = side < 0 ? 0.5 * atLow : atLow;
+                    side = Math.min(-1, side - 1);
+                }
+            }
+            return low;
+        }
+
+        List<Ceiling.Crossing> moving(double start) {
+            closeMoving(start);
+            tried.sort(Comparator.comparingDouble(row -> row[0]));
+            List<Ceiling.Crossing> all = new ArrayList<>();
+            for (Limit limit : LIMITS) {
+                if (trial.judges(limit)) {
+                    all.add(read(limit));
+                }
+            }
+            return all;
+        }
+
+        /**
+         * Secant over tries in time, each tens of thousands of steps: ends where the next would move less than the courses of fan and
+         * clutch scatter.
+         */
+        double closeMoving(double guess) {
+            double before = Math.max(LOWEST, Math.min(HIGHEST, guess));
+            double roomBefore = least(before);
+            double now = Math.max(LOWEST, Math.min(HIGHEST, before + limited(roomBefore)));
+            for (int i = 1; i < MOST_TRIES && now != before; i++) {
+                double room = least(now);
+                double slope = Math.max(-2.0, Math.min(-0.4, (room - roomBefore) / (now - before)));
+                double next = Math.max(LOWEST, Math.min(HIGHEST, now - limited(room / slope)));
+                before = now;
+                roomBefore = room;
+                now = next;
+                if (Math.abs(now - before) < CLOSE_MOVING) {
+                    break;
+                }
+            }
+            return now;
+        }
+
+        private double limited(double step) {
+            return Math.max(-30.0, Math.min(30.0, step));
+        }
+
+        /** A limit's crossing on the line through the two tries next to it. */
+        private Ceiling.Crossing read(Limit limit) {
+            int i = limit.ordinal() + 1;
+            double[] first = tried.get(0);
+            if (tried.size() == 1) {
+                boolean holds = first[i] >= 0.0;
+                return new Ceiling.Crossing(
+                        limit,
+                        holds ? HIGHEST : LOWEST,
+                        holds ? Ceiling.Reach.ABOVE_RANGE : Ceiling.Reach.BELOW_RANGE,
+                        false);
+            }
+            int above = 1;
+            while (above < tried.size() - 1 && tried.get(above)[i] >= 0.0) {
+                above++;
+            }
+            double[] low = tried.get(above - 1);
+            double[] high = tried.get(above);
+            double slope = (low[i] - high[i]) / (high[0] - low[0]);
+            double at = slope > 1e-9 ? high[0] + high[i] / slope : high[i] >= 0.0 ? HIGHEST : LOWEST;
+            if (at >= HIGHEST) {
+                return new Ceiling.Crossing(limit, HIGHEST, Ceiling.Reach.ABOVE_RANGE, false);
+            }
+            return at <= LOWEST
+                    ? new Ceiling.Crossing(limit, LOWEST, Ceiling.Reach.BELOW_RANGE, false)
+                    : new Ceiling.Crossing(limit, at, Ceiling.Reach.FOUND, false);
+        }
+
+        /** The outside temperature at which the first limit gives way, K; an end of the range when it lies beyond. */
+        double close(double guess, double tolerance) {
+            double middle = Math.max(LOWEST, Math.min(HIGHEST, guess));
+            double low = Double.NaN;
+            double high = Double.NaN;
+            double atLow = 0.0;
+            double atHigh = 0.0;
+            for (int i = 0; i < MOST_TRIES; i++) {
+                double room = least(middle);
+                if (room >= 0.0) {
+                    low = middle;
+                    atLow = room;
+                } else {
+                    high = middle;
+                    atHigh = room;
+                }
+                if (low >= HIGHEST) {
+                    return HIGHEST;
+                }
+                if (high <= LOWEST) {
+                    return LOWEST;
+                }
+                if (high - low <= tolerance) {
+                    break;
+                }
+                middle = next(low, high, atLow, atHigh, i);
+            }
+            return Double.isNaN(low) ? LOWEST : low;
+        }
+
+        private double next(double low, double high, double atLow, double atHigh, int tries) {
+            if (Double.isNaN(high)) {
+                return Math.min(HIGHEST, low + Math.max(1.0, Math.min(30.0, 1.15 * atLow)));
+            }
+            if (Double.isNaN(low)) {
+                return Math.max(LOWEST, high - Math.max(1.0, Math.min(30.0, -1.15 * atHigh)));
+            }
+            double share = tries % 3 == 2 ? 0.5 : atLow / (atLow - atHigh);
+            return low + (high - low) * Math.max(0.02, Math.min(0.98, share));
+        }
+
+        Ceiling result(List<Ceiling.Crossing> crossings, double day) {
+            Ceiling.Crossing first = crossings.get(0);
+            Ceiling.Crossing second = crossings.size() > 1 ? crossings.get(1) : first;
+            OperatingPoint atCeiling = kase.steady() ? point(first.ambient()) : null;
+            trial.at(day);
+            List<Ceiling.Headroom> rooms = new ArrayList<>();
+            for (Limit limit : LIMITS) {
+                if (trial.judges(limit)) {
+                    rooms.add(new Ceiling.Headroom(limit, trial.worst(limit), trial.limit(limit), headroom(limit)));
+                }
+            }
+            double coolant = atCeiling == null ? trial.worst(Limit.COOLANT) : atCeiling.coolant();
+            boolean settled = trial.settleBySchedule(day);
+            OperatingPoint scheduled = OperatingPoint.of(trial.run(), settled);
+            return new Ceiling(
+                    kase,
+                    first.ambient(),
+                    first.reach(),
+                    first.limit(),
+                    second.limit(),
+                    first.again(),
+                    coolant,
+                    trial.boiling(),
+                    airToBoil(day),
+                    crossings,
+                    day,
+                    rooms,
+                    scheduled);
+        }
+
+        private OperatingPoint point(double ambient) {
+            boolean found = trial.settle(ambient, 1.0);
+            return OperatingPoint.of(trial.run(), found);
+        }
+
+        /**
+         * Air-to-boil as field practice has it (SAE J1393, published summaries): thermostat blocked open, settled, fan at full speed;
+         * boiling at the cap less coolant plus outside air, K.
+         */
+        private double airToBoil(double day) {
+            double[] k = plant.coefficients();
+            k[Coefficient.THERMOSTAT_OPENS.index()] = LOWEST - 100.0;
+            Trial open = new Trial(spec, plant.with(k), kase);
+            boolean found = open.settle(day, 1.0);
+            double coolant = OperatingPoint.of(open.run(), found).coolant();
+            return open.boiling() - coolant + day;
+        }
     }
 }

@@ -83,9 +83,35 @@ public record Case(String id, String title, Start start, Day day, List<Phase> ph
         }
     }
 
+    /** The same day and treatment of the cabin, steady, at another speed, m/s, and grade. */
+    public Case at(double speed, double grade) {
+        Phase p = first();
+        return new Case(
+                id,
+                title,
+                Start.SETTLED,
+                day,
+                List.of(new Phase(
+                        Double.POSITIVE_INFINITY,
+                        speed,
+                        grade,
+                        Engine.DRIVE,
+                        p.lowRange(),
+                        p.conditioning(),
+                        p.blower(),
+                        p.heater(),
+                        Optional.empty())),
+                limits);
+    }
+
     /** True when it has no course in time. */
     public boolean steady() {
         return phases.size() == 1 && first().endless() && start == Start.SETTLED;
+    }
+
+    /** Asks whether a vehicle gets and stays warm; a ceiling of it says nothing. */
+    public boolean forCold() {
+        return start == Start.SOAKED && first().heater() > 0.0;
     }
 
     /** What comes first. */

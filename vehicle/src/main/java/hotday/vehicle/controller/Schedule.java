@@ -208,7 +208,11 @@ public record Schedule(
                                 ? DemandCurve.constant(0)
                                 : sampled(sheet.allowanceSpeed(), v -> round(36 * v), sheet.allowance()),
                         standard.allowance().hottest()),
-                standard.floor(),
+                new Floor(
+                        standard.floor().demand(),
+                        Math.max(standard.floor().coolant(), tenths(sheet.on())),
+                        standard.floor().below(),
+                        standard.floor().above()),
                 standard.sensor(),
                 standard.switching(),
                 standard.slew(),

@@ -1,10 +1,5 @@
 package hotday.vehicle.front;
 
-import hotday.vehicle.plant.Input;
-import hotday.vehicle.plant.Output;
-import hotday.vehicle.plant.Run;
-import hotday.vehicle.plant.State;
-
 /**
  * What the rest of the vehicle and the weather ask of the front.
  *
@@ -29,20 +24,4 @@ public record FrontInputs(
         double gearboxHeat,
         double condenserHeat,
         double chargeHeat,
-        double surfaceHeat) {
-
-    /** What a settled run asks of its front. */
-    public static FrontInputs of(Run run) {
-        return new FrontInputs(
-                run.get(Input.SPEED),
-                run.get(Input.AMBIENT),
-                run.get(Input.PRESSURE),
-                run.get(State.FAN),
-                run.get(State.JACKET),
-                run.get(Output.RADIATOR_FLOW),
-                run.get(Input.GEARBOX_HEAT),
-                run.get(Output.CONDENSER_HEAT),
-                run.get(Output.CHARGE_HEAT),
-                Math.max(0.0, run.get(Output.SURFACE_HEAT)));
-    }
-}
+        double surfaceHeat) {}

@@ -68,7 +68,17 @@ public enum Coefficient implements Slot {
     /** Multiplier on the fuel power that follows from road load; recorded fuel is taken as it is. */
     DRIVE_FUEL_LEVEL("1"),
     /** Offset of the coolant sensor: reading minus truth. */
-    COOLANT_SENSOR_OFFSET("K");
+    COOLANT_SENSOR_OFFSET("K"),
+    /** Multiplier on both sides of the condenser. */
+    CONDENSER_LEVEL("1"),
+    /** Multiplier on the heat the gearbox makes. */
+    GEARBOX_HEAT_LEVEL("1"),
+    /** Air in the bay and what warms at once with it. */
+    BAY_CAPACITY("J/K"),
+    /** Bay air to outside through panels and gaps, at rest. */
+    BAY_LOSS("W/K"),
+    /** Further bay loss per road speed. */
+    BAY_LOSS_PER_SPEED("W/K/(m/s)");
 
     /** Number of coefficients. */
     public static final int COUNT = values().length;

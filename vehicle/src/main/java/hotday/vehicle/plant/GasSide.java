@@ -60,13 +60,12 @@ final class GasSide {
     }
 
     /** Gas to metal, W/K. */
-    double conductance(double[] k, double[] u) {
+    double conductance(double[] k, double[] u, double fuelPower) {
         double speed = u[Input.ENGINE_SPEED.ordinal()];
         if (speed <= 0.0) {
             return 0.0;
         }
-        double fuelPower = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]);
-        double flow = fuelPower / heatingValue + airFlow(u);
+        double flow = fuelPower / heatingValue + airFlow(u, fuelPower);
         double conductance = k[Coefficient.GAS_HEAT_LEVEL.ordinal()]
                 * EngineHeat.conductance(flow, bore, cylinders, GAS_CONDUCTIVITY, GAS_VISCOSITY);
         double fuelExponent = k[Coefficient.GAS_HEAT_FUEL_EXPONENT.ordinal()];
@@ -82,20 +81,19 @@ final class GasSide {
     }
 
     /** Mean effective gas temperature, K. */
-    double temperature(double[] u) {
-        double air = airFlow(u);
-        double fuel = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]) / heatingValue;
+    double temperature(double[] u, double fuelPower) {
+        double air = airFlow(u, fuelPower);
+        double fuel = fuelPower / heatingValue;
         return EngineHeat.gasTemperature(air > 0.0 ? fuel * stoichiometricRatio / air : 0.0, gasTemperature);
     }
 
     /** Air drawn by the engine, kg/s: recorded, or from fuel (petrol) or from displacement and boost (diesel). */
-    private double airFlow(double[] u) {
+    private double airFlow(double[] u, double fuelPower) {
         double recorded = u[Input.AIR_FLOW.ordinal()];
         if (recorded > 0.0) {
             return recorded;
         }
         double speed = u[Input.ENGINE_SPEED.ordinal()];
-        double fuelPower = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]);
         if (petrol) {
             double motored =
                     0.1 * u[Input.PRESSURE.ordinal()] * displacement * speed / (4.0 * Math.PI * 287.055 * 310.0);
@@ -110,14 +108,15 @@ final class GasSide {
         return 1.0 + (boost - 1.0) * Math.min(fuelPower / ratedFuelPower, 1.0);
     }
 
-    /** Heat the charge-air cooler gives to the air in front of the radiator, W. */
-    double chargeHeat(double[] u) {
+    /** Heat the charge-air cooler gives to the air that reaches it at {@code airIn}, W. */
+    double chargeHeat(double[] u, double fuelPower, double airIn) {
         if (chargeEffectiveness <= 0.0 || u[Input.ENGINE_SPEED.ordinal()] <= 0.0) {
             return 0.0;
         }
-        double ratio = pressureRatio(Math.max(0.0, u[Input.FUEL_POWER.ordinal()]));
-        double rise = u[Input.AMBIENT.ordinal()] * (Math.pow(ratio, 0.2857) - 1.0) / compressorEfficiency;
-        return chargeEffectiveness * airFlow(u) * 1007.0 * rise;
+        double rise =
+                u[Input.AMBIENT.ordinal()] * (Math.pow(pressureRatio(fuelPower), 0.2857) - 1.0) / compressorEfficiency;
+        double drive = Math.max(0.0, u[Input.AMBIENT.ordinal()] + rise - airIn);
+        return chargeEffectiveness * airFlow(u, fuelPower) * 1007.0 * drive;
     }
 
     /** Friction power that ends as heat in metal and oil, W. */

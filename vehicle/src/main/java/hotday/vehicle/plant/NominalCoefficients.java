@@ -8,7 +8,7 @@ final class NominalCoefficients {
     private static final double METAL_SPECIFIC_HEAT = 600.0; // J/(kg K), between iron 460 and aluminium 900
     private static final double OIL_SPECIFIC_HEAT = 2100.0; // J/(kg K) at 90 degC, from memory
 
-    private static final double WARM = 363.15; // K
+    static final double WARM = 363.15; // K
 
     private NominalCoefficients() {}
 
@@ -59,6 +59,11 @@ final class NominalCoefficients {
         k[Coefficient.CONDENSER_HEAT.ordinal()] = spec.airConditioning()
                 .map(VehicleSpec.AirConditioning::condenserHeat)
                 .orElse(0.0);
+        k[Coefficient.CONDENSER_LEVEL.ordinal()] = 1.0;
+        k[Coefficient.GEARBOX_HEAT_LEVEL.ordinal()] = 1.0;
+        k[Coefficient.BAY_CAPACITY.ordinal()] = 8e3;
+        k[Coefficient.BAY_LOSS.ordinal()] = 10.0;
+        k[Coefficient.BAY_LOSS_PER_SPEED.ordinal()] = 2.0;
         k[Coefficient.RECIRCULATION.ordinal()] = spec.frontEnd().sealing().atRest();
         return k;
     }

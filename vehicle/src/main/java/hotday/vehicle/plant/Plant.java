@@ -1,103 +1,105 @@
 package hotday.vehicle.plant;
 
 import hotday.core.table.Curve;
+import hotday.physics.component.WillansLine;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.front.Lanes;
 import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.VehicleSpec.CoreKind;
 import java.util.Arrays;
 
 /**
  * A vehicle ready to run: coefficients in slots and the fixed geometry behind them. Immutable, shared between threads;
- * each thread brings its own arrays.
+ * each thread brings its own arrays ({@link Run}).
  *
- * <p>One step is linearly implicit: conductances and flows are taken at the start of the step, temperatures at its end.
- * The network is a tree (radiator and heater hang on the jacket, oil on the metal), so elimination leaves two equations
- * and the heat balance of the step closes to rounding. Equations and sources: docs/physics/plant.md.
+ * <p>Two ways through the same loops. {@link #rates} gives time derivatives of everything, driven by the road: for transients and
+ * steady states. {@link #step} is one linearly implicit step of the engine side alone, driven by recorded fuel, with the
+ * heats of condenser and gearbox cooler given: for fits over long runs at steps of a second. Equations and sources:
+ * docs/physics/plant.md.
  */
 public final class Plant {
-    private static final int CELLS = 3;
     private static final double AIR_HEAT_CAPACITY = 1007.0; // J/(kg K), 20..60 degC
     private static final double AIR_GAS_CONSTANT = 287.055; // J/(kg K)
-    private static final double REFERENCE_AIR_DENSITY = 1.2; // kg/m3
-    private static final double REFERENCE_FACE_SPEED = 3.0; // m/s
-    private static final double GRAVITY = 9.80665; // m/s2
-    /** Part of the way from face to coolant temperature that the leaving air has come, for draught and recirculation. */
-    private static final double REAR_AIR_SHARE = 0.7;
-    /** Coupling left when the engine and its pump stand. */
-    private static final double STANDING_SHARE = 0.15;
+    private static final double SOME_SPEED = 10.0; // m/s, where the share of road speed at the face is taken
+    private static final double FAN_LAG = 0.3; // s, a fan close to the speed it is asked for; from memory
+    private static final double MOST_BACK = 0.9;
+    /** Share of bay air that comes back at rest at the very worst: an open nose without any seal; from memory. */
+    private static final double MOST_AT_REST = 0.6;
 
     private final double[] k;
-    private final GasSide gasSide;
-    private final double faceArea;
-    private final double airExponent;
-    private final double resistanceLinear;
-    private final double resistanceSquare;
-    private final double exitLoss;
-    private final double ramRecovery;
-    private final double draughtHeight;
-    private final double fanStall;
-    private final double fanLinear;
-    private final double fanSquare;
-    private final double fanWindmill;
-    private final double fanSlewUp;
-    private final double fanSlewDown;
-    private final double pumpSpeed;
-    private final double coolantHeatCapacity;
-    private final Curve coolantSide;
-    private final double coolantFlow;
+    private final Loops loops;
+    private final double radiatorLevel;
 
-    Plant(VehicleSpec spec, double[] coefficients, double coolantHeatCapacity) {
+    private Plant(Loops loops, double[] coefficients) {
+        this.loops = loops;
         this.k = coefficients;
-        this.gasSide = new GasSide(spec);
-        this.faceArea = spec.radiator().faceArea();
-        this.airExponent = spec.radiator().airExponent();
-        this.resistanceLinear = spec.radiator().resistanceLinear();
-        this.resistanceSquare =
-                spec.radiator().resistanceSquare() + spec.frontEnd().stackResistanceSquare();
-        this.exitLoss = spec.frontEnd().exitLoss();
-        this.ramRecovery = spec.frontEnd().ramRecovery() - spec.frontEnd().basePressure();
-        this.draughtHeight = spec.frontEnd().draughtHeight();
-        this.fanStall = spec.fan().stallPressure();
-        this.fanLinear = spec.fan().linear();
-        this.fanSquare = spec.fan().square();
-        this.fanWindmill = spec.fan().windmill();
-        this.fanSlewUp = spec.fan().slewUp();
-        this.fanSlewDown = spec.fan().slewDown();
-        this.pumpSpeed = spec.coolant().pumpSpeed();
-        this.coolantHeatCapacity = coolantHeatCapacity;
-        this.coolantSide = Curve.of(spec.radiator().flowShare(), spec.radiator().conductanceShare());
-        this.coolantFlow = spec.radiator().coolantFlow();
+        this.radiatorLevel = k[Coefficient.RADIATOR_AIR_CONDUCTANCE.ordinal()] / loops.radiatorAirConductance;
     }
 
-    private Plant(Plant other, double[] coefficients) {
-        this.k = coefficients;
-        this.gasSide = other.gasSide;
-        this.faceArea = other.faceArea;
-        this.airExponent = other.airExponent;
-        this.resistanceLinear = other.resistanceLinear;
-        this.resistanceSquare = other.resistanceSquare;
-        this.exitLoss = other.exitLoss;
-        this.ramRecovery = other.ramRecovery;
-        this.draughtHeight = other.draughtHeight;
-        this.fanStall = other.fanStall;
-        this.fanLinear = other.fanLinear;
-        this.fanSquare = other.fanSquare;
-        this.fanWindmill = other.fanWindmill;
-        this.fanSlewUp = other.fanSlewUp;
-        this.fanSlewDown = other.fanSlewDown;
-        this.pumpSpeed = other.pumpSpeed;
-        this.coolantHeatCapacity = other.coolantHeatCapacity;
-        this.coolantSide = other.coolantSide;
-        this.coolantFlow = other.coolantFlow;
+    /** What a fit never moves. */
+    private static final class Loops {
+        final EngineLoop engine;
+        final WillansLine fuelLine;
+        final Lanes lanes;
+        final FrontAir front;
+        final GearboxSide gearbox;
+        final RefrigerantSide refrigerant; // null without air conditioning
+        final SupplySide supply;
+        final FanDemand demand;
+        final Curve coolantSide;
+        final double coolantFlow;
+        final double radiatorAirConductance;
+        final double faceArea;
+        final double roadAtFace;
+        final double fanSlewUp;
+        final double fanSlewDown;
+
+        Loops(VehicleSpec spec) {
+            VehicleSpec.Engine e = spec.engine();
+            engine = new EngineLoop(spec);
+            fuelLine = new WillansLine(
+                    e.displacement(),
+                    e.frictionConstant(),
+                    e.frictionLinear(),
+                    e.frictionSquare(),
+                    e.pumpingLoss(),
+                    e.indicatedEfficiency());
+            lanes = Lanes.compile(spec);
+            front = new FrontAir(spec, lanes);
+            gearbox = new GearboxSide(spec);
+            refrigerant = RefrigerantSide.of(spec).orElse(null);
+            supply = new SupplySide(spec);
+            demand = new FanDemand(spec);
+            coolantSide = Curve.of(spec.radiator().flowShare(), spec.radiator().conductanceShare());
+            coolantFlow = spec.radiator().coolantFlow();
+            radiatorAirConductance = spec.radiator().airConductance();
+            faceArea = spec.radiator().faceArea();
+            roadAtFace = roadAtFace(lanes, front, faceArea);
+            fanSlewUp = spec.fan().slewUp();
+            fanSlewDown = spec.fan().slewDown();
+        }
+
+        /** Mean speed at the radiator over road speed, fan at rest. */
+        private static double roadAtFace(Lanes lanes, FrontAir front, double faceArea) {
+            Work work = new Work(lanes.columns(), lanes.lanes());
+            front.start(SOME_SPEED, 0.0, 300.0, 101325.0, 1.0, work);
+            return front.massFlow(work) / (101325.0 / (AIR_GAS_CONSTANT * 300.0)) / faceArea / SOME_SPEED;
+        }
     }
 
     /** The plant of a sheet as it stands. */
     public static Plant compile(VehicleSpec spec) {
-        return new Plant(spec, NominalCoefficients.of(spec), NominalCoefficients.coolantHeatCapacity(spec));
+        return new Plant(new Loops(spec), NominalCoefficients.of(spec));
     }
 
     /** One coefficient, in its own unit. */
     public double coefficient(Coefficient c) {
         return k[c.ordinal()];
+    }
+
+    /** The coefficients themselves, not to be changed. */
+    double[] values() {
+        return k;
     }
 
     /** A copy of all coefficients, by {@link Coefficient#index()}. */
@@ -111,241 +113,261 @@ public final class Plant {
             throw new IllegalArgumentException(
                     coefficients.length + " coefficients given, " + Coefficient.COUNT + " needed");
         }
-        return new Plant(this, coefficients.clone());
+        return new Plant(loops, coefficients.clone());
     }
 
-    /** Engine, oil, radiator and everything else at one temperature, fan at rest. */
+    /** Everything at one temperature, nothing turning, cabin air as dry as outside. */
     public double[] soaked(double temperature) {
         double[] x = new double[State.COUNT];
         Arrays.fill(x, temperature);
         x[State.FAN.ordinal()] = 0.0;
+        x[State.CABIN_HUMIDITY.ordinal()] = 0.0;
+        x[State.CHARGE_DRAWN.ordinal()] = 0.0;
         return x;
     }
 
+    /** Arrays for one thread. */
+    Work work() {
+        return new Work(loops.lanes.columns(), loops.lanes.lanes());
+    }
+
+    /** True with a compressor and a cabin. */
+    public boolean conditioned() {
+        return loops.refrigerant != null;
+    }
+
     /**
-     * Moves the state on by one step.
+     * Moves the engine side on by one step: recorded runs.
      *
      * @param x state by {@link State#index()}, changed in place
      * @param u inputs by {@link Input#index()}, taken as constant over the step
-     * @param w outputs by {@link Output#index()}, overwritten
      * @param dt step, s; {@link Double#POSITIVE_INFINITY} gives the state that the present flows would settle to
      */
-    public void step(double[] x, double[] u, double[] w, double dt) {
+    void step(double[] x, double[] u, Work work, double dt) {
+        double[] w = work.w;
         double rate = 1.0 / dt;
-        moveFan(x, u, dt);
-        double density = u[Input.PRESSURE.ordinal()] / (AIR_GAS_CONSTANT * u[Input.AMBIENT.ordinal()]);
-        double faceSpeed = faceSpeed(x, u, density);
-        double airFlow = density * faceSpeed * faceArea;
-        double airCapacity = airFlow * AIR_HEAT_CAPACITY;
-        w[Output.CONDENSER_HEAT.ordinal()] = condenserHeat(u);
-        w[Output.CHARGE_HEAT.ordinal()] = gasSide.chargeHeat(u);
-        double faceTemperature = faceTemperature(x, u, w, airCapacity);
-        double opening = opening(x[State.WAX_PLAY.ordinal()]);
-        double pumpFlow = pumpFlow(u[Input.ENGINE_SPEED.ordinal()]);
-        double leak = k[Coefficient.THERMOSTAT_LEAK.ordinal()];
-        double radiatorFlow = pumpFlow * (leak + (1.0 - leak) * opening);
-
-        w[Output.OPENING.ordinal()] = opening;
-        w[Output.RADIATOR_FLOW.ordinal()] = radiatorFlow;
-        w[Output.FACE_SPEED.ordinal()] = faceSpeed;
-        w[Output.AIR_FLOW.ordinal()] = airFlow;
-        w[Output.FACE_TEMPERATURE.ordinal()] = faceTemperature;
-
-        double cell = cellConductance(faceSpeed, density, airCapacity, radiatorFlow);
-        exchange(x, u, w, rate, radiatorFlow * coolantHeatCapacity, pumpFlow, cell, faceTemperature);
-        moveWax(x, pumpFlow > 0.0 ? radiatorFlow / pumpFlow : 0.0, dt);
-    }
-
-    private void moveFan(double[] x, double[] u, double dt) {
         int fan = State.FAN.ordinal();
         double gap = u[Input.FAN_DEMAND.ordinal()] - x[fan];
-        x[fan] += Math.min(Math.max(gap, -fanSlewDown * dt), fanSlewUp * dt);
+        x[fan] += Math.min(Math.max(gap, -loops.fanSlewDown * dt), loops.fanSlewUp * dt);
+        double fuel = Math.max(0.0, u[Input.FUEL_POWER.ordinal()]);
+        w[Output.FUEL_POWER.ordinal()] = fuel;
+        loops.engine.couple(k, x, u, w, work.coupling, fuel);
+        startAir(x, u, work);
+        double given = statedCondenserHeat(u);
+        w[Output.CONDENSER_HEAT.ordinal()] = given;
+        w[Output.GEARBOX_AIR_HEAT.ordinal()] = u[Input.GEARBOX_HEAT.ordinal()];
+        w[Output.CHARGE_HEAT.ordinal()] = 0.0;
+        double upstream = 0.0;
+        for (int core = 0; core < loops.front.cores(); core++) {
+            upstream += passRecorded(core, given, u, work);
+        }
+        w[Output.UPSTREAM_HEAT.ordinal()] = upstream;
+        loops.engine.settle(k, x, w, work.coupling, rate);
+        air(work, upstream);
+        settleBay(x, u, work, rate);
+        moveWax(x, w, dt);
     }
 
-    private void moveWax(double[] x, double radiatorShare, double dt) {
+    private double passRecorded(int core, double condenserHeat, double[] u, Work work) {
+        FrontAir front = loops.front;
+        CoreKind kind = front.kind(core);
+        if (kind == CoreKind.RADIATOR) {
+            radiator(core, work);
+            return 0.0;
+        }
+        front.conductance(core, front.inside(core), 1.0, work);
+        double heat = switch (kind) {
+            case CONDENSER -> condenserHeat;
+            case GEARBOX_COOLER -> u[Input.GEARBOX_HEAT.ordinal()];
+            default -> chargeHeat(u, work);
+        };
+        front.give(heat, work);
+        return heat;
+    }
+
+    private double chargeHeat(double[] u, Work work) {
+        double heat = loops.engine.chargeHeat(u, work.w[Output.FUEL_POWER.ordinal()], work.mean);
+        work.w[Output.CHARGE_HEAT.ordinal()] = heat;
+        return heat;
+    }
+
+    private void moveWax(double[] x, double[] w, double dt) {
         int wax = State.WAX.ordinal();
-        int play = State.WAX_PLAY.ordinal();
-        double jacket = x[State.JACKET.ordinal()];
-        double mixed = radiatorShare * (x[State.RADIATOR_OUTLET.ordinal()] - jacket);
-        double felt = jacket + k[Coefficient.THERMOSTAT_INLET_SHARE.ordinal()] * mixed;
+        double felt = EngineLoop.felt(k, x, w[Output.RADIATOR_SHARE.ordinal()]);
         double share = dt / (dt + k[Coefficient.WAX_LAG.ordinal()]);
         x[wax] += (Double.isNaN(share) ? 1.0 : share) * (felt - x[wax]);
-        double width = k[Coefficient.THERMOSTAT_HYSTERESIS.ordinal()];
-        x[play] = Math.max(x[wax] - width, Math.min(x[wax], x[play]));
+        EngineLoop.play(k, x);
     }
 
-    /**
-     * Opening 0..1 for a wax temperature behind the play: warming, the play lags by the hysteresis, so opening begins at
-     * the sheet's temperature; cooling, the play follows at once, so it shuts lower. Linear over the range with corners rounded
-     * over a tenth of it, so that a fit sees no kink.
-     */
-    double opening(double wax) {
-        double shut = k[Coefficient.THERMOSTAT_OPENS.ordinal()] - k[Coefficient.THERMOSTAT_HYSTERESIS.ordinal()];
-        double z = (wax - shut) / k[Coefficient.THERMOSTAT_RANGE.ordinal()];
-        return roundedRamp(z) - roundedRamp(z - 1.0);
-    }
-
-    private static double roundedRamp(double z) {
-        double half = 0.1;
-        if (z <= -half) {
-            return 0.0;
-        }
-        return z >= half ? z : (z + half) * (z + half) / (4.0 * half);
-    }
-
-    private double pumpFlow(double engineSpeed) {
-        return k[Coefficient.PUMP_FLOW.ordinal()] * engineSpeed / pumpSpeed;
-    }
-
-    /**
-     * Mean face speed, m/s: ram, natural draught and fan against core, grille and exit. With the fan turning there are
-     * two candidates, the fan's own curve and the free rotor; the fan never takes more pressure than the free rotor, so
-     * the larger flow is the right one. Both are roots of a quadratic.
-     */
-    private double faceSpeed(double[] x, double[] u, double density) {
-        double relative = density / REFERENCE_AIR_DENSITY;
-        double speed = u[Input.SPEED.ordinal()];
-        double ram = k[Coefficient.RAM_LEVEL.ordinal()] * ramRecovery * 0.5 * density * speed * speed;
-        double ambient = u[Input.AMBIENT.ordinal()];
-        double rear = ambient + REAR_AIR_SHARE * Math.max(0.0, x[State.RADIATOR_MIDDLE.ordinal()] - ambient);
-        double drive = ram + density * GRAVITY * draughtHeight * (1.0 - ambient / rear);
-        double square = relative * resistanceSquare + exitLoss * 0.5 * density;
-        double area2 = faceArea * faceArea * relative;
-        double free = positiveRoot(square + fanWindmill * area2, resistanceLinear, drive);
-        double ratio = x[State.FAN.ordinal()] * k[Coefficient.FAN_LEVEL.ordinal()];
-        double driven = ratio <= 0.0
-                ? 0.0
-                : positiveRoot(
-                        square - fanSquare * area2,
-                        resistanceLinear - fanLinear * ratio * faceArea * relative,
-                        drive + ratio * ratio * fanStall * relative);
-        return Math.hypot(Math.max(free, driven), k[Coefficient.STILL_AIR_SPEED.ordinal()]);
-    }
-
-    /** Positive v of a v^2 + b v = c; zero when nothing drives. */
-    private static double positiveRoot(double a, double b, double c) {
-        if (c <= 0.0) {
-            return 0.0;
-        }
-        return 2.0 * c / (b + Math.sqrt(b * b + 4.0 * a * c));
-    }
-
-    private double faceTemperature(double[] x, double[] u, double[] w, double airCapacity) {
-        double ambient = u[Input.AMBIENT.ordinal()];
-        double back = k[Coefficient.RECIRCULATION.ordinal()] * Sealing.remaining(u[Input.SPEED.ordinal()]);
-        double radiator = Math.max(ambient, x[State.RADIATOR_MIDDLE.ordinal()]);
-        double mixed =
-                (ambient * (1.0 - back) + REAR_AIR_SHARE * back * radiator) / (1.0 - (1.0 - REAR_AIR_SHARE) * back);
-        double upstream =
-                w[Output.CONDENSER_HEAT.ordinal()] + w[Output.CHARGE_HEAT.ordinal()] + u[Input.GEARBOX_HEAT.ordinal()];
-        return mixed + upstream / Math.max(airCapacity, 1.0);
-    }
-
-    /** Condenser heat grows with the outside temperature: linear, nothing at 0 degC, nominal at 35 degC. */
-    private double condenserHeat(double[] u) {
+    /** Condenser heat of a recorded run: linear in the outside temperature, nothing at 0 degC, the sheet's at 35 degC. */
+    private double statedCondenserHeat(double[] u) {
         double warm = (u[Input.AMBIENT.ordinal()] - 273.15) / 35.0;
         return u[Input.COMPRESSOR.ordinal()]
                 * k[Coefficient.CONDENSER_HEAT.ordinal()]
                 * Math.min(Math.max(warm, 0.0), 1.5);
     }
 
-    /** Heat to air per kelvin between one radiator cell and the air at the face: eps C of a third of the core, W/K. */
-    private double cellConductance(double faceSpeed, double density, double airCapacity, double radiatorFlow) {
-        if (airCapacity <= 0.0) {
-            return 0.0;
+    /** Air through the stack for road, fan and temperatures as they stand, and the air in front of it. */
+    private void startAir(double[] x, double[] u, Work work) {
+        double ambient = u[Input.AMBIENT.ordinal()];
+        double pressure = u[Input.PRESSURE.ordinal()];
+        double bay = x[State.BAY.ordinal()];
+        double speed = u[Input.SPEED.ordinal()] * Math.sqrt(k[Coefficient.RAM_LEVEL.ordinal()]);
+        double still = k[Coefficient.STILL_AIR_SPEED.ordinal()] / loops.roadAtFace;
+        double fan = x[State.FAN.ordinal()] * k[Coefficient.FAN_LEVEL.ordinal()];
+        double back = Math.min(MOST_AT_REST, k[Coefficient.RECIRCULATION.ordinal()])
+                * Sealing.remaining(u[Input.SPEED.ordinal()]);
+        double face = ambient + back * (bay - ambient);
+        loops.front.start(Math.hypot(speed, still), fan, face, pressure, Math.max(1.0, bay / face), work);
+        double reversed = loops.front.reversedShare(work);
+        if (reversed > 0.0) {
+            double all = Math.min(MOST_BACK, 1.0 - (1.0 - back) * (1.0 - reversed));
+            face = ambient + all * (bay - ambient);
+            loops.front.startAt(face, work);
         }
-        double air = k[Coefficient.RADIATOR_AIR_CONDUCTANCE.ordinal()]
-                * Math.pow(faceSpeed * density / (REFERENCE_FACE_SPEED * REFERENCE_AIR_DENSITY), airExponent);
-        double coolant =
-                k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()] * coolantSide.value(radiatorFlow / coolantFlow);
-        double ua = air * coolant / (air + coolant);
-        return airCapacity * -Math.expm1(-ua / airCapacity) / CELLS;
+        double[] w = work.w;
+        double flow = loops.front.massFlow(work);
+        w[Output.AIR_FLOW.ordinal()] = flow;
+        w[Output.FACE_SPEED.ordinal()] = flow * AIR_GAS_CONSTANT * ambient / pressure / loops.faceArea;
+        work.face = face;
+        work.coupling[EngineLoop.SURROUNDINGS] = 0.5 * (ambient + bay);
     }
 
-    /** Solves the node balances of one step and books its heats. */
-    private void exchange(
-            double[] x, double[] u, double[] w, double rate, double wr, double pumpFlow, double cell, double face) {
-        double ambient = u[Input.AMBIENT.ordinal()];
-        double speed = u[Input.SPEED.ordinal()];
-        double turning = Math.sqrt(u[Input.ENGINE_SPEED.ordinal()] / pumpSpeed);
-        double coupled = STANDING_SHARE + (1.0 - STANDING_SHARE) * turning;
-        double metalCoolant = k[Coefficient.METAL_COOLANT_CONDUCTANCE.ordinal()] * coupled;
-        double metalOil = k[Coefficient.METAL_OIL_CONDUCTANCE.ordinal()] * coupled;
-        double metalLoss = k[Coefficient.METAL_LOSS.ordinal()] + k[Coefficient.METAL_LOSS_PER_SPEED.ordinal()] * speed;
-        double oilLoss = k[Coefficient.OIL_LOSS.ordinal()] + k[Coefficient.OIL_LOSS_PER_SPEED.ordinal()] * speed;
-        double gasConductance = gasSide.conductance(k, u);
-        double gasTemperature = gasSide.temperature(u);
-        double friction = gasSide.frictionHeat(k, u, x[State.OIL.ordinal()]);
-        double toOil = friction * k[Coefficient.FRICTION_TO_OIL.ordinal()];
-        double heaterSetting = u[Input.HEATER.ordinal()];
-        double wh = k[Coefficient.HEATER_FLOW_SHARE.ordinal()] * pumpFlow * coolantHeatCapacity;
-        double heater = heaterSetting * k[Coefficient.HEATER_CONDUCTANCE.ordinal()];
+    private void radiator(int core, Work work) {
+        double[] w = work.w;
+        double inside = k[Coefficient.RADIATOR_COOLANT_CONDUCTANCE.ordinal()]
+                * loops.coolantSide.value(w[Output.RADIATOR_FLOW.ordinal()] / loops.coolantFlow);
+        double conductance = loops.front.conductance(core, inside, radiatorLevel, work);
+        work.coupling[EngineLoop.CELL] = conductance / EngineLoop.CELLS;
+        work.coupling[EngineLoop.FACE] = work.mean;
+        w[Output.FACE_TEMPERATURE.ordinal()] = work.mean;
+    }
 
-        double cm = rate * k[Coefficient.METAL_CAPACITY.ordinal()];
-        double cj = rate * k[Coefficient.JACKET_CAPACITY.ordinal()];
-        double co = rate * k[Coefficient.OIL_CAPACITY.ordinal()];
-        double cr = rate * k[Coefficient.RADIATOR_CAPACITY.ordinal()] / CELLS;
-        double ch = rate * k[Coefficient.HEATER_CAPACITY.ordinal()];
-        double m0 = x[State.METAL.ordinal()];
-        double j0 = x[State.JACKET.ordinal()];
-        double o0 = x[State.OIL.ordinal()];
-        double a0 = x[State.RADIATOR_INLET.ordinal()];
-        double b0 = x[State.RADIATOR_MIDDLE.ordinal()];
-        double c0 = x[State.RADIATOR_OUTLET.ordinal()];
-        double h0 = x[State.HEATER.ordinal()];
+    /** Mean air behind the stack. */
+    private static void air(Work work, double upstream) {
+        double[] w = work.w;
+        double rate = Math.max(1e-3, work.rateOfAll);
+        w[Output.REAR_TEMPERATURE.ordinal()] = work.face + (upstream + w[Output.RADIATOR_HEAT.ordinal()]) / rate;
+    }
 
-        // radiator cells and heater as (constant) + (factor) * jacket
-        double cellSum = Math.max(cr + wr + cell, Double.MIN_NORMAL);
-        double pass = wr / cellSum;
-        double ra = (cr * a0 + cell * face) / cellSum;
-        double rb = (cr * b0 + cell * face) / cellSum + pass * ra;
-        double rc = (cr * c0 + cell * face) / cellSum + pass * rb;
-        double passAll = pass * pass * pass;
-        double heaterSum = ch + wh + heater;
-        double hConstant = heaterSum > 0.0 ? (ch * h0 + heater * ambient) / heaterSum : j0;
-        double hFactor = heaterSum > 0.0 ? wh / heaterSum : 0.0;
+    private double bayLoss(double[] u) {
+        return k[Coefficient.BAY_LOSS.ordinal()]
+                + k[Coefficient.BAY_LOSS_PER_SPEED.ordinal()] * u[Input.SPEED.ordinal()];
+    }
 
-        // oil as (constant) + (factor) * metal
-        double oilSum = co + metalOil + oilLoss;
-        double oConstant = (co * o0 + toOil + oilLoss * ambient) / oilSum;
-        double oFactor = metalOil / oilSum;
+    private void settleBay(double[] x, double[] u, Work work, double rate) {
+        double capacity = rate * k[Coefficient.BAY_CAPACITY.ordinal()];
+        double loss = bayLoss(u);
+        double[] w = work.w;
+        x[State.BAY.ordinal()] = (capacity * x[State.BAY.ordinal()]
+                        + work.rateOfAll * w[Output.REAR_TEMPERATURE.ordinal()]
+                        + w[Output.SURFACE_HEAT.ordinal()]
+                        + loss * u[Input.AMBIENT.ordinal()])
+                / (capacity + work.rateOfAll + loss);
+    }
 
-        // metal and jacket
-        double mm = cm + gasConductance + metalCoolant + metalLoss + metalOil * (1.0 - oFactor);
-        double mRight = cm * m0
-                + gasConductance * gasTemperature
-                + (friction - toOil)
-                + metalLoss * ambient
-                + metalOil * oConstant;
-        double jj = cj + metalCoolant + wr * (1.0 - passAll) + wh * (1.0 - hFactor);
-        double jRight = cj * j0 + wr * rc + wh * hConstant;
-        double determinant = mm * jj - metalCoolant * metalCoolant;
-        double metal = (mRight * jj + metalCoolant * jRight) / determinant;
-        double jacket = (mm * jRight + metalCoolant * mRight) / determinant;
+    /**
+     * Time derivatives of the whole vehicle, and everything worked out on the way. The play of the thermostat stands still
+     * here; who steps moves it.
+     *
+     * @param x state by {@link State#index()}
+     * @param u inputs by {@link Input#index()}
+     * @param dx derivatives, overwritten
+     */
+    void rates(double[] x, double[] u, Work work, double[] dx) {
+        double[] w = work.w;
+        double belt = 0.0;
+        double conductance = 0.0;
+        double current = 0.0;
+        RefrigerantSide refrigerant = loops.refrigerant;
+        if (refrigerant != null) {
+            refrigerant.compress(x, u, work);
+            belt = refrigerant.belt(w);
+            conductance = refrigerant.conductance(u);
+            current = refrigerant.current(u, w);
+        }
+        loops.supply.balance(x, u, work, conductance, current);
+        double fuel = fuel(u, w, belt);
+        loops.engine.couple(k, x, u, w, work.coupling, fuel);
+        startAir(x, u, work);
+        w[Output.CONDENSER_HEAT.ordinal()] = 0.0;
+        w[Output.CHARGE_HEAT.ordinal()] = 0.0;
+        loops.gearbox.losses(k, x, u, work);
+        double upstream = 0.0;
+        for (int core = 0; core < loops.front.cores(); core++) {
+            upstream += pass(core, x, u, work);
+        }
+        w[Output.UPSTREAM_HEAT.ordinal()] = upstream;
+        loops.gearbox.afterFront(x, work);
+        loops.engine.rates(k, x, w, work.coupling, dx);
+        air(work, upstream);
+        loops.gearbox.rates(x, u, work, dx);
+        if (refrigerant != null) {
+            refrigerant.rates(x, u, work, dx);
+        } else {
+            standStill(dx);
+        }
+        bay(x, u, work, dx);
+        fan(x, u, w, dx);
+        dx[State.CHARGE_DRAWN.ordinal()] = w[Output.BATTERY_CURRENT.ordinal()];
+    }
 
-        double oil = oConstant + oFactor * metal;
-        double a = ra + pass * jacket;
-        double b = rb + pass * pass * jacket;
-        double c = rc + passAll * jacket;
-        double h = hConstant + hFactor * jacket;
+    private static void standStill(double[] dx) {
+        dx[State.CONDENSING.ordinal()] = 0.0;
+        dx[State.EVAPORATING.ordinal()] = 0.0;
+        dx[State.CABIN.ordinal()] = 0.0;
+        dx[State.INTERIOR.ordinal()] = 0.0;
+        dx[State.CABIN_HUMIDITY.ordinal()] = 0.0;
+    }
 
-        w[Output.GAS_HEAT.ordinal()] = gasConductance * (gasTemperature - metal);
-        w[Output.FRICTION_HEAT.ordinal()] = friction;
-        w[Output.RADIATOR_HEAT.ordinal()] = cell * (a + b + c - 3.0 * face);
-        w[Output.HEATER_HEAT.ordinal()] = heater * (h - ambient);
-        w[Output.SURFACE_HEAT.ordinal()] = metalLoss * (metal - ambient) + oilLoss * (oil - ambient);
-        w[Output.STORED.ordinal()] = cm * (metal - m0)
-                + cj * (jacket - j0)
-                + co * (oil - o0)
-                + cr * (a - a0 + b - b0 + c - c0)
-                + ch * (h - h0);
+    private double fuel(double[] u, double[] w, double belt) {
+        double recorded = u[Input.FUEL_POWER.ordinal()];
+        double engineSpeed = u[Input.ENGINE_SPEED.ordinal()];
+        double brake = u[Input.CRANK_POWER.ordinal()] + belt + w[Output.ALTERNATOR_POWER.ordinal()];
+        double fuel = recorded >= 0.0
+                ? recorded
+                : k[Coefficient.DRIVE_FUEL_LEVEL.ordinal()] * loops.fuelLine.fuelPower(brake, engineSpeed);
+        w[Output.BRAKE_POWER.ordinal()] = brake;
+        w[Output.FUEL_POWER.ordinal()] = fuel;
+        return fuel;
+    }
 
-        x[State.METAL.ordinal()] = metal;
-        x[State.JACKET.ordinal()] = jacket;
-        x[State.OIL.ordinal()] = oil;
-        x[State.RADIATOR_INLET.ordinal()] = a;
-        x[State.RADIATOR_MIDDLE.ordinal()] = b;
-        x[State.RADIATOR_OUTLET.ordinal()] = c;
-        x[State.HEATER.ordinal()] = h;
+    private double pass(int core, double[] x, double[] u, Work work) {
+        FrontAir front = loops.front;
+        switch (front.kind(core)) {
+            case RADIATOR:
+                radiator(core, work);
+                return 0.0;
+            case CONDENSER:
+                return loops.refrigerant.condense(core, front, k[Coefficient.CONDENSER_LEVEL.ordinal()], work);
+            case GEARBOX_COOLER:
+                return loops.gearbox.frontHeat(core, front, work);
+            default:
+                front.conductance(core, front.inside(core), 1.0, work);
+                double heat = chargeHeat(u, work);
+                front.give(heat, work);
+                return heat;
+        }
+    }
+
+    private void bay(double[] x, double[] u, Work work, double[] dx) {
+        double[] w = work.w;
+        double bay = x[State.BAY.ordinal()];
+        double heat = work.rateOfAll * (w[Output.REAR_TEMPERATURE.ordinal()] - bay)
+                + w[Output.SURFACE_HEAT.ordinal()]
+                + w[Output.GEARBOX_CASE_HEAT.ordinal()];
+        double loss = bayLoss(u) * (bay - u[Input.AMBIENT.ordinal()]);
+        w[Output.BAY_HEAT.ordinal()] = heat;
+        w[Output.BAY_LOSS.ordinal()] = loss;
+        dx[State.BAY.ordinal()] = (heat - loss) / k[Coefficient.BAY_CAPACITY.ordinal()];
+    }
+
+    private void fan(double[] x, double[] u, double[] w, double[] dx) {
+        boolean scheduled = u[Input.FAN_BY_SCHEDULE.ordinal()] > 0.5;
+        double wanted = scheduled ? loops.demand.of(k, x, u, w) : u[Input.FAN_DEMAND.ordinal()];
+        double target = loops.supply.reachable(wanted, w);
+        w[Output.FAN_TARGET.ordinal()] = target;
+        double rate = (target - x[State.FAN.ordinal()]) / FAN_LAG;
+        dx[State.FAN.ordinal()] = scheduled ? rate : Math.max(-loops.fanSlewDown, Math.min(loops.fanSlewUp, rate));
     }
 }

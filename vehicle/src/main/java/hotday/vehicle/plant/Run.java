@@ -1,8 +1,10 @@
 package hotday.vehicle.plant;
 
+import java.util.Arrays;
+
 /**
- * One thread's arrays for one plant: state, inputs, outputs and the energy that has passed. Not thread-safe; a step
- * allocates nothing.
+ * One thread's arrays for one plant: state, inputs, outputs and the energy that has passed. {@link #advance} moves the whole
+ * vehicle, {@link #step} the engine side of a recorded run. Not thread-safe; neither allocates.
  */
 public final class Run {
     /**
@@ -12,9 +14,15 @@ public final class Run {
     private static final double LEAST_PASSED = 100.0;
 
     private final Plant plant;
+    private final Work work;
     private final double[] x = new double[State.COUNT];
     private final double[] u = new double[Input.COUNT];
-    private final double[] w = new double[Output.COUNT];
+    private final double[] now = new double[State.COUNT];
+    private final double[] before = new double[State.COUNT];
+    private final double[] ahead = new double[State.COUNT];
+    private final double[] heats = new double[Output.COUNT];
+    private final double[] total = new double[Output.COUNT];
+    private boolean restarted = true;
     private double time;
     private double in;
     private double out;
@@ -23,6 +31,7 @@ public final class Run {
 
     public Run(Plant plant) {
         this.plant = plant;
+        this.work = plant.work();
     }
 
     /** Starts over from a state; the energy account is cleared. */
@@ -33,24 +42,95 @@ public final class Run {
         out = 0.0;
         stored = 0.0;
         worst = 0.0;
+        Arrays.fill(total, 0.0);
+        restarted = true;
     }
 
-    /** Steps over {@code dt} seconds with the inputs as they stand; endless steps settle and are not booked. */
+    /**
+     * Moves the engine side over {@code dt} seconds, implicitly, with the inputs as they stand; endless steps settle and are
+     * not booked.
+     */
     public void step(double dt) {
-        plant.step(x, u, w, dt);
+        plant.step(x, u, work, dt);
         if (Double.isInfinite(dt)) {
             return;
         }
         time += dt;
-        double entering = w[Output.GAS_HEAT.ordinal()] + w[Output.FRICTION_HEAT.ordinal()];
-        double leaving =
-                w[Output.RADIATOR_HEAT.ordinal()] + w[Output.HEATER_HEAT.ordinal()] + w[Output.SURFACE_HEAT.ordinal()];
-        double held = w[Output.STORED.ordinal()];
+        double entering = get(Output.GAS_HEAT) + get(Output.FRICTION_HEAT);
+        double leaving = get(Output.RADIATOR_HEAT) + get(Output.HEATER_HEAT) + get(Output.SURFACE_HEAT);
+        double held = get(Output.STORED);
         in += entering * dt;
         out += leaving * dt;
         stored += held * dt;
         double passed = Math.abs(entering) + Math.abs(leaving) + Math.abs(held);
         worst = Math.max(worst, Math.abs(entering - leaving - held) / Math.max(passed, LEAST_PASSED));
+    }
+
+    /**
+     * Moves the whole vehicle over {@code dt} seconds by the two-step method of Adams and Bashforth (Hairer, Norsett and Wanner,
+     * Solving Ordinary Differential Equations I, III.1); the first step after {@link #start} or {@link #restart} is Heun's.
+     * Heats are added up by the same formula, so the balances close to rounding. 0.1 s suits every part of the vehicle.
+     */
+    public void advance(double dt) {
+        plant.rates(x, u, work, now);
+        double share = restarted ? 1.0 : 1.5;
+        double last = restarted ? 0.0 : -0.5;
+        if (restarted) {
+            heun(dt);
+        } else {
+            for (int i = 0; i < State.COUNT; i++) {
+                x[i] += dt * (1.5 * now[i] - 0.5 * before[i]);
+            }
+        }
+        double[] w = work.w;
+        for (int i = 0; i < Output.COUNT; i++) {
+            total[i] += dt * (share * w[i] + last * heats[i]);
+            heats[i] = w[i];
+        }
+        System.arraycopy(now, 0, before, 0, State.COUNT);
+        restarted = false;
+        EngineLoop.play(plant.values(), x);
+        time += dt;
+    }
+
+    /** Heun's step; leaves the mean rate in {@link #now} and mean outputs. */
+    private void heun(double dt) {
+        for (int i = 0; i < State.COUNT; i++) {
+            ahead[i] = x[i] + dt * now[i];
+        }
+        System.arraycopy(work.w, 0, heats, 0, Output.COUNT);
+        plant.rates(ahead, u, work, before);
+        for (int i = 0; i < State.COUNT; i++) {
+            x[i] += 0.5 * dt * (now[i] + before[i]);
+        }
+        for (int i = 0; i < Output.COUNT; i++) {
+            work.w[i] = 0.5 * (work.w[i] + heats[i]);
+        }
+    }
+
+    /** Something jumped: the next {@link #advance} does not look back. */
+    public void restart() {
+        restarted = true;
+    }
+
+    /** Works out all outputs for state and inputs as they stand, moving nothing. */
+    public void look() {
+        plant.rates(x, u, work, now);
+    }
+
+    /** Time derivative at the last {@link #look}, per second. */
+    public double rate(State slot) {
+        return now[slot.ordinal()];
+    }
+
+    /** An output added up over all {@link #advance} since the start: J for W. */
+    public double total(Output slot) {
+        return total[slot.ordinal()];
+    }
+
+    /** Time derivatives of another state under the inputs as they stand: for solvers and reference integrators. */
+    public void rates(double[] state, double[] derivative) {
+        plant.rates(state, u, work, derivative);
     }
 
     public Plant plant() {
@@ -67,7 +147,7 @@ public final class Run {
     }
 
     public double get(Output slot) {
-        return w[slot.ordinal()];
+        return work.w[slot.ordinal()];
     }
 
     public void set(State slot, double value) {
@@ -87,9 +167,20 @@ public final class Run {
         System.arraycopy(table, offset, u, 0, Input.COUNT);
     }
 
+    /** Takes over a state that somebody else moved; the play of the thermostat follows its wax. */
+    public void put(double[] state) {
+        System.arraycopy(state, 0, x, 0, State.COUNT);
+        EngineLoop.play(plant.values(), x);
+    }
+
     /** A copy of the state. */
     public double[] state() {
         return x.clone();
+    }
+
+    /** Copies the state into an array of the caller. */
+    public void state(double[] out) {
+        System.arraycopy(x, 0, out, 0, State.COUNT);
     }
 
     /** Coolant temperature as the car's own sensor reads it, K. */
@@ -97,17 +188,17 @@ public final class Run {
         return x[State.JACKET.ordinal()] + plant.coefficient(Coefficient.COOLANT_SENSOR_OFFSET);
     }
 
-    /** Heat in since the start, J. */
+    /** Heat into the engine side since the start, J. */
     public double energyIn() {
         return in;
     }
 
-    /** Heat out since the start, J. */
+    /** Heat out of it since the start, J. */
     public double energyOut() {
         return out;
     }
 
-    /** Heat held in the nodes since the start, J. */
+    /** Heat held in its nodes since the start, J. */
     public double energyStored() {
         return stored;
     }

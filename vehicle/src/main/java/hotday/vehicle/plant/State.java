@@ -21,7 +21,23 @@ public enum State implements Slot {
     /** Wax temperature after the play of the valve: follows the wax downwards at once and upwards late. */
     WAX_PLAY("K"),
     /** Fan speed over full speed. */
-    FAN("1");
+    FAN("1"),
+    /** Air in the engine bay and what warms at once with it. */
+    BAY("K"),
+    /** Gearbox fluid in the sump. */
+    SUMP("K"),
+    /** Saturation temperature of the high side: condenser and what hangs on it. */
+    CONDENSING("K"),
+    /** Saturation temperature of the low side: evaporator. */
+    EVAPORATING("K"),
+    /** Cabin air. */
+    CABIN("K"),
+    /** Seats, trim and glass of the cabin. */
+    INTERIOR("K"),
+    /** Humidity ratio of the cabin air. */
+    CABIN_HUMIDITY("kg/kg"),
+    /** Charge taken from the battery since the start. */
+    CHARGE_DRAWN("A s");
 
     /** Number of states. */
     public static final int COUNT = values().length;
@@ -30,6 +46,11 @@ public enum State implements Slot {
 
     State(String unit) {
         this.unit = unit;
+    }
+
+    /** True for what a vehicle without air conditioning does not have. */
+    boolean ofConditioning() {
+        return this == CONDENSING || this == EVAPORATING || this == CABIN || this == INTERIOR || this == CABIN_HUMIDITY;
     }
 
     @Override

@@ -1,12 +1,16 @@
 package hotday.vehicle.sheet;
 
 import hotday.core.finding.Finding;
+import hotday.core.typed.Overlay;
 import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A build as somebody typed it, read, checked and completed. Every default that was used is listed; every fault is
@@ -15,10 +19,17 @@ import java.util.List;
  * @param vehicle complete, SI
  * @param units what the reader of results wants to see
  * @param assumptions values the sheet left open, in the order of the sheet
+ * @param typed single values of the sheet and its parts as typed, by key
  * @param remarks what is used but should be looked at, with its place
  */
-public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption> assumptions, List<Finding> remarks) {
+public record BuildSheet(
+        VehicleSpec vehicle,
+        UnitSystem units,
+        List<Assumption> assumptions,
+        Map<String, String> typed,
+        List<Finding> remarks) {
     public BuildSheet {
+        typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
         assumptions = List.copyOf(assumptions);
         remarks = List.copyOf(remarks);
     }
@@ -28,12 +39,18 @@ public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption>
      * folder {@code shelf} beside it or, in a shop, two folders up.
      */
     public static BuildSheet read(Path path) {
+        return read(path, Overlay.none());
+    }
+
+    /** The same with values laid over it, as if they had been typed in the sheet. */
+    public static BuildSheet read(Path path, Overlay overlay) {
         Path shelf = Path.of("shelf");
         TypedFile file = TypedFile.read(
                 path,
                 Shelf.firstOf(
                         path.resolveSibling(shelf).normalize(),
-                        path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()));
+                        path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()),
+                overlay);
         SheetReader reader = new SheetReader(file.root());
         BuildSheet sheet = reader.sheet();
         file.faults().throwIfAny();
@@ -41,6 +58,7 @@ public record BuildSheet(VehicleSpec vehicle, UnitSystem units, List<Assumption>
                 sheet.vehicle(),
                 sheet.units(),
                 sheet.assumptions(),
+                file.root().singles(),
                 file.faults().remarks());
     }
 }

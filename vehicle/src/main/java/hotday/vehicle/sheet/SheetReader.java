@@ -7,6 +7,7 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Walks a sheet block by block. Keys, ranges and the reasons behind the defaults: docs/build-sheet.md. */
@@ -94,6 +95,7 @@ final class SheetReader {
                         limits),
                 units,
                 assumptions,
+                Map.of(),
                 List.of());
     }
 

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import hotday.vehicle.InventedVehicle;
 import hotday.vehicle.airpath.Sealing;
-import hotday.vehicle.drive.Drive;
-import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
@@ -15,7 +13,9 @@ import hotday.vehicle.spec.VehicleSpec;
 import org.junit.jupiter.api.Test;
 
 class AmbientCeilingTest {
-    private static final double SETTLED = 1e-5; // K, what an hour of steps still moves
+    private static final double SETTLED = 1e-4; // K, what the last hour of eight still moves
+    private static final double SEARCHED = 1e-3; // K, tolerance of the search
+    private static final double BALANCE = 1e-7; // of the engine's heat: the rest is left within 1e-9 K of its scale
 
     private final VehicleSpec spec = InventedVehicle.diesel();
     private final Plant plant = Plant.compile(spec);
@@ -23,37 +23,51 @@ class AmbientCeilingTest {
     @Test
     void steadyStateIsWhereTheTransientEndsUp() {
         for (Case kase : StandardCases.steady()) {
-            SteadyState steady = new AmbientCeiling(spec).at(plant, kase, 310.0);
-            Run run = new Run(plant);
-            run.start(plant.soaked(steady.coolant() - 10.0), 0.0);
-            run.set(Input.AMBIENT, 310.0);
-            run.set(Input.PRESSURE, 101325.0);
-            run.set(Input.COMPRESSOR, kase.airConditioning() ? 1.0 : 0.0);
-            run.set(Input.FAN_DEMAND, 1.0);
-            new Drive(spec).apply(run, kase.speed(), 0.0, kase.grade());
-            for (int i = 0; i < 200_000; i++) {
-                run.step(0.5);
+            Trial trial = new Trial(spec, plant, kase);
+            assertThat(trial.settle(305.0, 1.0)).as(kase.id()).isTrue();
+            Run run = trial.run();
+            double[] rest = run.state();
+            double[] start = rest.clone();
+            for (State s : new State[] {State.METAL, State.JACKET, State.OIL, State.SUMP, State.BAY, State.WAX}) {
+                start[s.index()] += 8.0;
             }
-            // play of the thermostat: settle from below with the loop closed, as the steady state takes it
-            assertThat(run.get(State.JACKET))
-                    .as(kase.id())
-                    .isBetween(steady.coolant() - SETTLED, steady.coolant() + 4.0);
-            assertThat(run.get(Output.RADIATOR_HEAT)).as(kase.id()).isPositive();
+            start[State.CONDENSING.index()] -= 6.0;
+            run.start(start, 0.0);
+            for (int i = 0; i < 300_000; i++) {
+                run.advance(0.1);
+                run.set(State.WAX_PLAY, run.get(State.WAX)); // the steady state has no play
+            }
+            for (State s : State.values()) {
+                if (s != State.CHARGE_DRAWN) {
+                    assertThat(run.get(s)).as(kase.id() + " " + s).isCloseTo(rest[s.index()], within(SETTLED));
+                }
+            }
         }
     }
 
     @Test
-    void heatBalanceHoldsInTheSteadyState() {
-        Run run = new Run(plant);
-        run.set(Input.AMBIENT, 310.0);
-        run.set(Input.PRESSURE, 101325.0);
-        run.set(Input.FAN_DEMAND, 1.0);
-        new Drive(spec).apply(run, 20.0, 0.0, 0.04);
-        SteadyState steady = SteadyState.of(run);
-        double in = run.get(Output.GAS_HEAT) + run.get(Output.FRICTION_HEAT);
-        double out = run.get(Output.RADIATOR_HEAT) + run.get(Output.SURFACE_HEAT) + run.get(Output.HEATER_HEAT);
-        assertThat(steady.found()).isTrue();
-        assertThat(out).isCloseTo(in, within(1e-9 * in));
+    void everyLoopBalancesInTheSteadyState() {
+        for (Case kase : StandardCases.steady()) {
+            Trial trial = new Trial(spec, plant, kase);
+            assertThat(trial.settle(305.0, 1.0)).isTrue();
+            Run run = trial.run();
+            double in = run.get(Output.GAS_HEAT) + run.get(Output.FRICTION_HEAT) + run.get(Output.GEARBOX_TANK_HEAT);
+            double out = run.get(Output.RADIATOR_HEAT) + run.get(Output.SURFACE_HEAT) + run.get(Output.HEATER_HEAT);
+            assertThat(out).as(kase.id()).isCloseTo(in, within(BALANCE * in));
+            assertThat(run.get(Output.CONDENSER_HEAT))
+                    .as(kase.id())
+                    .isCloseTo(
+                            run.get(Output.EVAPORATOR_HEAT) + run.get(Output.COMPRESSOR_POWER), within(BALANCE * in));
+            assertThat(run.get(Output.GEARBOX_AIR_HEAT)
+                            + run.get(Output.GEARBOX_TANK_HEAT)
+                            + run.get(Output.GEARBOX_CASE_HEAT))
+                    .as(kase.id())
+                    .isCloseTo(run.get(Output.GEARBOX_LOSS), within(BALANCE * in));
+            assertThat(run.get(Output.BAY_HEAT))
+                    .as(kase.id())
+                    .isCloseTo(run.get(Output.BAY_LOSS), within(BALANCE * in));
+            assertThat(run.get(Output.CABIN_GAIN)).as(kase.id()).isCloseTo(0.0, within(BALANCE * in));
+        }
     }
 
     @Test
@@ -62,9 +76,13 @@ class AmbientCeilingTest {
         for (Case kase : StandardCases.steady()) {
             Ceiling c = ceiling.find(plant, kase, 0.0);
             if (c.reach() == Ceiling.Reach.FOUND) {
-                double margin = ceiling.margin(c.binding(), ceiling.at(plant, kase, c.ambient()), 0.0);
-                assertThat(margin).as(kase.id()).isBetween(0.0, 0.01);
+                Trial trial = new Trial(spec, plant, kase);
+                trial.settle(c.ambient(), 1.0);
+                assertThat(trial.headroom(c.binding()) / c.binding().perKelvin())
+                        .as(kase.id())
+                        .isBetween(0.0, 0.02);
                 assertThat(c.runnerUp()).isNotEqualTo(c.binding());
+                assertThat(c.crossings()).extracting(Ceiling.Crossing::limit).startsWith(c.binding(), c.runnerUp());
             }
         }
     }
@@ -75,13 +93,13 @@ class AmbientCeilingTest {
             double plain = find(InventedVehicle.diesel(0.5, Sealing.FAIR, 103e3), kase);
             assertThat(find(InventedVehicle.diesel(0.55, Sealing.FAIR, 103e3), kase))
                     .as(kase.id())
-                    .isGreaterThanOrEqualTo(plain);
+                    .isGreaterThan(plain - SEARCHED);
             assertThat(find(InventedVehicle.diesel(0.5, Sealing.GOOD, 103e3), kase))
                     .as(kase.id())
-                    .isGreaterThanOrEqualTo(plain);
+                    .isGreaterThan(plain - SEARCHED);
             assertThat(find(InventedVehicle.diesel(0.5, Sealing.FAIR, 125e3), kase))
                     .as(kase.id())
-                    .isGreaterThanOrEqualTo(plain);
+                    .isGreaterThan(plain - SEARCHED);
         }
     }
 
@@ -92,7 +110,7 @@ class AmbientCeilingTest {
     @Test
     void whatTheModelIsKnownToMissLowersTheCeiling() {
         AmbientCeiling ceiling = new AmbientCeiling(spec);
-        Case climb = StandardCases.steady().get(3);
+        Case climb = StandardCases.all().get(3);
         assertThat(ceiling.find(plant, climb, 5.0).ambient())
                 .isLessThan(ceiling.find(plant, climb, 0.0).ambient());
     }

@@ -14,15 +14,15 @@ class GoldenRunTest {
     private static final double FROZEN = 1e-7; // K, W: rounding of another JVM, nothing else
 
     // after each leg: coolant K, oil K, radiator W
-    private static final double JACKET_1 = 319.4573371098718;
-    private static final double OIL_1 = 322.67584635121955;
-    private static final double RADIATOR_1 = 54.09799940280871;
-    private static final double JACKET_2 = 364.53439393019727;
-    private static final double OIL_2 = 388.9063933561302;
-    private static final double RADIATOR_2 = 27551.31122867869;
-    private static final double JACKET_3 = 358.27764327235354;
-    private static final double OIL_3 = 371.03507890438414;
-    private static final double RADIATOR_3 = 5889.215000501475;
+    private static final double JACKET_1 = 319.52496008229934;
+    private static final double OIL_1 = 322.79107420737495;
+    private static final double RADIATOR_1 = -18.18180349478664;
+    private static final double JACKET_2 = 364.74780078304195;
+    private static final double OIL_2 = 390.30858977011843;
+    private static final double RADIATOR_2 = 27974.329911817647;
+    private static final double JACKET_3 = 358.6507617119962;
+    private static final double OIL_3 = 372.7667759587197;
+    private static final double RADIATOR_3 = 6807.127164390058;
 
     @Test
     void warmUpPullAndIdle() {

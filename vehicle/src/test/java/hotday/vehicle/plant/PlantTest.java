@@ -135,9 +135,9 @@ class PlantTest {
         Run run = new Run(plant);
         run.start(plant.soaked(350.0), 0.0);
         // opens 360.15 K, full 370.15 K, hysteresis 4 K: behind the play everything lies 4 K lower
-        assertThat(plant.opening(355.0)).isZero();
-        assertThat(plant.opening(361.15)).isCloseTo(0.5, within(1e-9));
-        assertThat(plant.opening(368.0)).isCloseTo(1.0, within(1e-12));
+        assertThat(EngineLoop.opening(plant.values(), 355.0)).isZero();
+        assertThat(EngineLoop.opening(plant.values(), 361.15)).isCloseTo(0.5, within(1e-9));
+        assertThat(EngineLoop.opening(plant.values(), 368.0)).isCloseTo(1.0, within(1e-12));
         idle(run, 293.15);
         run.set(State.WAX, 366.0);
         run.set(State.WAX_PLAY, 350.0);

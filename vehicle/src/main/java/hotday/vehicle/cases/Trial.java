@@ -1,0 +1,269 @@
+package hotday.vehicle.cases;
+
+import hotday.physics.fluid.Air;
+import hotday.physics.fluid.Boiling;
+import hotday.physics.fluid.MoistAir;
+import hotday.vehicle.cases.Case.Conditioning;
+import hotday.vehicle.cases.Case.Phase;
+import hotday.vehicle.plant.Equilibrium;
+import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Output;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.plant.Run;
+import hotday.vehicle.plant.State;
+import hotday.vehicle.spec.VehicleSpec;
+
+/**
+ * One case tried on one plant at outside temperatures of choice: settled, or run through in time with fan schedule and
+ * compressor rules. Keeps the last rest as a start for the next. One a thread; trying allocates nothing.
+ */
+public final class Trial {
+    private static final Limit[] LIMITS = Limit.values();
+    /** s over which cabin cooling and supply are averaged. */
+    private static final double MEAN = 60.0;
+    /** s that a soaked cabin is given before its cooling counts. */
+    private static final double PULL_DOWN = 600.0;
+    /** s of settled driving that the controllers have behind them. */
+    private static final double LONG_AGO = 60.0;
+    /** A last phase is over when coolant and head pressure have not reached a new worst for this long, s. */
+    private static final double PAST_PEAK = 120.0;
+
+    private final VehicleSpec spec;
+    private final Case kase;
+    private final Run run;
+    private final Equilibrium rest;
+    private final Road road;
+    private final Controls controls;
+    private final double pressure;
+    private final double boiling;
+    private final double[] limits = new double[LIMITS.length];
+    private final double[] worst = new double[LIMITS.length];
+    private boolean found;
+    private double cooling;
+    private double supply;
+    private double untilCooled;
+
+    public Trial(VehicleSpec spec, Plant plant, Case kase) {
+        this.spec = spec;
+        this.kase = kase;
+        this.run = new Run(plant);
+        this.rest = new Equilibrium(run);
+        this.road = new Road(spec);
+        this.controls = new Controls(spec);
+        this.pressure = Air.isaPressure(kase.day().altitude().orElse(spec.altitude()));
+        this.boiling = Boiling.temperature(
+                pressure + spec.coolant().capPressure(), spec.coolant().glycolVolumeShare());
+        VehicleSpec.Limits l = spec.limits();
+        limits[Limit.COOLANT.ordinal()] = l.coolant();
+        limits[Limit.BOILING.ordinal()] = boiling - l.boilMargin();
+        limits[Limit.GEARBOX.ordinal()] = l.gearbox();
+        limits[Limit.HEAD_PRESSURE.ordinal()] = l.headPressure();
+        limits[Limit.CABIN_COOLING.ordinal()] = l.evaporating();
+        limits[Limit.SUPPLY.ordinal()] = l.supply();
+    }
+
+    /** Boiling point at cap and altitude, K. */
+    public double boiling() {
+        return boiling;
+    }
+
+    /** The value a limit must not pass, in its quantity's SI unit. */
+    public double limit(Limit limit) {
+        return limits[limit.ordinal()];
+    }
+
+    /** The worst value a limit met in the last try. */
+    public double worst(Limit limit) {
+        return worst[limit.ordinal()];
+    }
+
+    /** Whether a limit counts here: judged by the case, and something the vehicle and the case have. */
+    public boolean judges(Limit limit) {
+        boolean conditioned = run.plant().conditioned() && kase.airConditioning();
+        return kase.judges(limit)
+                && switch (limit) {
+                    case HEAD_PRESSURE, CABIN_COOLING -> conditioned;
+                    case COOLANT, BOILING, GEARBOX, SUPPLY -> true;
+                };
+    }
+
+    /** Headroom of a limit in the last try, SI; below 0 when it gave way or nothing came to rest. */
+    public double headroom(Limit limit) {
+        double room = limit.headroom(worst(limit), limit(limit));
+        return found ? room : Math.min(room, -1.0);
+    }
+
+    /** Crank power that the road last asked for over the most the engine has at that speed; above 1 it falls behind. */
+    public double load() {
+        return road.load();
+    }
+
+    /** The run behind the last try, at its last instant. */
+    public Run run() {
+        return run;
+    }
+
+    /** Settles the first phase with the fan at a fixed speed; the case's limits then hold the settled values. */
+    public boolean settle(double ambient, double fan) {
+        run.set(Input.FAN_DEMAND, fan);
+        run.set(Input.FAN_BY_SCHEDULE, 0.0);
+        return settleFirst(ambient);
+    }
+
+    /** Settles the first phase with the fan where its schedule wants it. */
+    public boolean settleBySchedule(double ambient) {
+        run.set(Input.FAN_DEMAND, 0.5);
+        run.set(Input.FAN_BY_SCHEDULE, 1.0);
+        return settleFirst(ambient);
+    }
+
+    private boolean settleFirst(double ambient) {
+        outside(ambient);
+        apply(kase.first(), 0.0);
+        run.set(Input.CYCLING_AVERAGED, 1.0);
+        run.set(Input.COMPRESSOR, kase.airConditioning() && run.plant().conditioned() ? 1.0 : 0.0);
+        found = rest.settle();
+        clear();
+        startMeans();
+        note();
+        return found;
+    }
+
+    /** Tries the case: settled with the fan at full speed, or in time with the fan by its schedule. */
+    public boolean at(double ambient) {
+        if (kase.steady()) {
+            return settle(ambient, 1.0);
+        }
+        begin(ambient);
+        int last = kase.phases().size() - 1;
+        for (int i = 0; i <= last; i++) {
+            Phase phase = kase.phases().get(i);
+            if (!phase.endless()) {
+                live(phase, i == last);
+            }
+        }
+        return found;
+    }
+
+    /** Brings a moving case to its beginning. */
+    public void begin(double ambient) {
+        if (kase.start() == Case.Start.SETTLED) {
+            settleBySchedule(ambient);
+        } else {
+            outside(ambient);
+            run.start(run.plant().soaked(ambient), 0.0);
+            run.set(State.CABIN_HUMIDITY, run.get(Input.HUMIDITY));
+            found = true;
+        }
+        clear();
+        startMeans();
+        if (kase.start() == Case.Start.SOAKED) {
+            cooling = Double.NaN;
+            untilCooled = PULL_DOWN;
+        }
+        run.set(Input.FAN_BY_SCHEDULE, 0.0);
+        run.set(Input.CYCLING_AVERAGED, 0.0);
+        run.set(Input.FAN_DEMAND, run.get(State.FAN));
+        apply(kase.first(), 0.0);
+        run.look();
+        controls.begin(run, kase.first(), kase.start() == Case.Start.SETTLED ? LONG_AGO : 0.0);
+    }
+
+    private void live(Phase phase, boolean last) {
+        double elapsed = 0.0;
+        double sinceWorst = 0.0;
+        run.restart();
+        while (elapsed < phase.duration()
+                && !(last && sinceWorst > PAST_PEAK && !phase.trace().isPresent())) {
+            tick(phase, elapsed);
+            elapsed += Controls.TICK;
+            followMeans(phase);
+            sinceWorst = note() ? 0.0 : sinceWorst + Controls.TICK;
+        }
+    }
+
+    /** One tenth of a second of a phase: road, controllers, then the vehicle. */
+    public void tick(Phase phase, double elapsed) {
+        control(phase, elapsed);
+        run.advance(Controls.TICK);
+    }
+
+    /** Road and controllers alone, for who moves the vehicle otherwise; outputs of the run must be those of its state. */
+    public void control(Phase phase, double elapsed) {
+        apply(phase, elapsed);
+        controls.tick(run, phase);
+    }
+
+    private void startMeans() {
+        cooling = run.get(State.EVAPORATING);
+        supply = run.get(Output.BUS);
+        untilCooled = 0.0;
+    }
+
+    /** Cabin cooling and supply are judged by their means: a clutch that cycles or a fan that starts does no harm. */
+    private void followMeans(Phase phase) {
+        double share = Controls.TICK / MEAN;
+        supply += share * (run.get(Output.BUS) - supply);
+        if (phase.conditioning() == Conditioning.OFF) {
+            cooling = Double.NaN;
+            return;
+        }
+        untilCooled -= Controls.TICK;
+        if (untilCooled <= 0.0) {
+            double now = run.get(State.EVAPORATING);
+            cooling = Double.isNaN(cooling) ? now : cooling + share * (now - cooling);
+        }
+    }
+
+    private void outside(double ambient) {
+        run.set(Input.AMBIENT, ambient);
+        run.set(Input.PRESSURE, pressure);
+        run.set(Input.SUN, kase.day().sun());
+        run.set(Input.HUMIDITY, humidity(ambient));
+        run.set(Input.FUEL_POWER, -1.0);
+        run.set(Input.AIR_FLOW, 0.0);
+    }
+
+    /** Humidity ratio of the day; hot air holds no more than it would at the wettest that weather gets (dew point 30 degC). */
+    private double humidity(double ambient) {
+        double wettest = MoistAir.humidityRatio(303.15, 1.0, pressure);
+        return Math.min(wettest, MoistAir.humidityRatio(ambient, kase.day().humidity(), pressure));
+    }
+
+    private void apply(Phase phase, double elapsed) {
+        road.apply(run, phase, elapsed);
+        run.set(Input.BLOWER, phase.blower());
+        run.set(Input.HEATER, phase.heater());
+        run.set(Input.CABIN_AIR_AGAIN, phase.conditioning() == Conditioning.CABIN_AIR ? 1.0 : 0.0);
+    }
+
+    private void clear() {
+        for (Limit limit : LIMITS) {
+            worst[limit.ordinal()] = limit.leastBad();
+        }
+    }
+
+    /** Takes note of new worst values; true when coolant or head pressure found one. */
+    private boolean note() {
+        boolean coolant = note(Limit.COOLANT, run.get(State.JACKET));
+        note(Limit.BOILING, run.get(State.JACKET));
+        note(Limit.GEARBOX, run.get(State.SUMP));
+        boolean head = run.plant().conditioned() && note(Limit.HEAD_PRESSURE, run.get(Output.HEAD_PRESSURE));
+        if (run.plant().conditioned() && !Double.isNaN(cooling)) {
+            note(Limit.CABIN_COOLING, cooling);
+        }
+        if (run.get(Input.ENGINE_SPEED) > 0.0) {
+            note(Limit.SUPPLY, supply);
+        }
+        return coolant || head;
+    }
+
+    private boolean note(Limit limit, double value) {
+        int i = limit.ordinal();
+        if (limit.headroom(value, worst[i]) < 0.0 || worst[i] == limit.leastBad()) {
+            worst[i] = value;
+            return true;
+        }
+        return false;
+    }
+}

@@ -1,0 +1,146 @@
+package hotday.vehicle.plant;
+
+import hotday.core.solve.PseudoTransient;
+import java.util.Arrays;
+
+/**
+ * The state a run comes to rest in with its inputs as they stand. The play of the thermostat follows its wax; battery charge
+ * is left out. One a thread; settling allocates nothing.
+ */
+public final class Equilibrium {
+    private static final double COLDEST = 200.0; // K
+    private static final double HOTTEST = 900.0;
+    private static final double FAR = 20.0; // s, first pseudo time step from a soaked vehicle
+    private static final int MOST = 150;
+    private static final int LIFE = 40_000; // steps of a tenth of a second
+    private static final double STILL = 1e-5; // per second, K or share
+
+    private final Run run;
+    private final PseudoTransient solver;
+    private final int[] moving;
+    private final double[] y;
+    private final double[] x = new double[State.COUNT];
+    private final double[] dx = new double[State.COUNT];
+    private final double[] kept = new double[State.COUNT];
+    private final PseudoTransient.Rates rates = this::rates;
+    private boolean close;
+
+    public Equilibrium(Run run) {
+        this.run = run;
+        this.moving = moving(run.plant().conditioned());
+        int n = moving.length;
+        y = new double[n];
+        double[] low = new double[n];
+        double[] high = new double[n];
+        double[] scale = new double[n];
+        for (int i = 0; i < n; i++) {
+            State state = State.values()[moving[i]];
+            boolean kelvin = "K".equals(state.unit());
+            low[i] = kelvin ? COLDEST : 0.0;
+            high[i] = kelvin ? HOTTEST : 1.0;
+            scale[i] = kelvin ? 1.0 : 0.01;
+        }
+        this.solver = new PseudoTransient(low, high, scale, MOST);
+    }
+
+    private static int[] moving(boolean conditioned) {
+        return Arrays.stream(State.values())
+                .filter(s -> s != State.WAX_PLAY && s != State.CHARGE_DRAWN)
+                .filter(s -> conditioned || !s.ofConditioning())
+                .mapToInt(State::index)
+                .toArray();
+    }
+
+    /** Starts the next search from far: everything soaked, fan where it is asked to be. */
+    public void forget() {
+        close = false;
+    }
+
+    /**
+     * Settles the run: from its last rest if there is one, else, or when that fails, from a vehicle warmed through.
+     *
+     * @return false when it does not come to rest; the run is then where the search ended
+     */
+    public boolean settle() {
+        if (close) {
+            run.state(kept);
+            if (search(Double.POSITIVE_INFINITY)) {
+                return true;
+            }
+            run.start(kept, run.time());
+        }
+        solver.forget();
+        warm();
+        close = search(FAR) || live();
+        return close;
+    }
+
+    /** Lets the vehicle live until it rests, then looks closely: for what jumps where Newton's way needs a slope. */
+    private boolean live() {
+        for (int i = 0; i < LIFE; i++) {
+            run.advance(0.1);
+            run.set(State.WAX_PLAY, run.get(State.WAX));
+        }
+        run.state(kept);
+        if (search(Double.POSITIVE_INFINITY)) {
+            return true;
+        }
+        run.start(kept, run.time());
+        run.look();
+        double fastest = 0.0;
+        for (int slot : moving) {
+            fastest = Math.max(fastest, Math.abs(run.rate(State.values()[slot])));
+        }
+        return fastest < STILL;
+    }
+
+    private void warm() {
+        double ambient = run.get(Input.AMBIENT);
+        double[] state = run.plant().soaked(ambient);
+        for (State s : new State[] {
+            State.METAL, State.JACKET, State.OIL, State.WAX, State.WAX_PLAY, State.RADIATOR_INLET, State.SUMP
+        }) {
+            state[s.index()] = ambient + 60.0;
+        }
+        state[State.BAY.index()] = ambient + 25.0;
+        state[State.CONDENSING.index()] = ambient + 20.0;
+        state[State.EVAPORATING.index()] = Math.min(ambient - 5.0, 283.15);
+        state[State.CABIN.index()] = Math.min(ambient, 298.15);
+        state[State.INTERIOR.index()] = Math.min(ambient, 300.15);
+        state[State.CABIN_HUMIDITY.index()] = run.get(Input.HUMIDITY);
+        state[State.FAN.index()] = run.get(Input.FAN_DEMAND);
+        run.start(state, run.time());
+    }
+
+    private boolean search(double first) {
+        run.state(x);
+        for (int i = 0; i < moving.length; i++) {
+            y[i] = x[moving[i]];
+        }
+        boolean found = solver.solve(rates, y, first);
+        spread(y);
+        run.start(x, run.time());
+        run.look();
+        return found;
+    }
+
+    private void spread(double[] values) {
+        for (int i = 0; i < moving.length; i++) {
+            x[moving[i]] = values[i];
+        }
+        x[State.WAX_PLAY.ordinal()] = x[State.WAX.ordinal()];
+    }
+
+    private void rates(double[] values, double[] out) {
+        spread(values);
+        run.rates(x, dx);
+        for (int i = 0; i < moving.length; i++) {
+            out[i] = dx[moving[i]];
+        }
+    }
+
+    /** Rate evaluations of the last search. */
+    public int evaluations() {
+        return solver.evaluations();
+    }
+}
