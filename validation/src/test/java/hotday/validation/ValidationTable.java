@@ -12,6 +12,7 @@ import hotday.validation.physics.TransferChecks;
 import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.units.UnitChecks;
+import hotday.validation.vehicle.EngineChecks;
 import java.util.ArrayList;
 import java.util.List;
 import org.opentest4j.TestAbortedException;
@@ -34,6 +35,7 @@ public final class ValidationTable {
             new ElectricalChecks(),
             new MoistAirChecks(),
             new GaugeChartChecks(),
+            new EngineChecks(),
             new DieselSedanChecks());
 
     /**

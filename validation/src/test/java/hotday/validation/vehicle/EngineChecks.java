@@ -1,0 +1,100 @@
+package hotday.validation.vehicle;
+
+import hotday.validation.Check;
+import hotday.validation.CommandLineRun;
+import hotday.validation.Topic;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Case.Conditioning;
+import hotday.vehicle.cases.Case.Engine;
+import hotday.vehicle.cases.Case.Phase;
+import hotday.vehicle.cases.Trial;
+import hotday.vehicle.plant.Output;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.plant.Run;
+import hotday.vehicle.sheet.BuildSheet;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Idle and boiling of the demo builds, settled as whole vehicles. What misses its range is in docs/physics/engine-heat.md. */
+public final class EngineChecks implements Topic {
+    private static final double FOOT = 0.3048;
+    private static final double CELSIUS = 273.15;
+    private static final double WORKSHOP = 21.0 + CELSIUS;
+    private static final String FUEL = "US DOE Fact of the Week 861 (2015), no accessories";
+    private static final String SHARE = "hot idle; from memory";
+    private static final String IN_GEAR = "in gear with A/C and a high electric load; from memory";
+    private static final String BOILING = "ideal mixture, recomputed; meets service anchors at 0 and 15 psi";
+
+    @Override
+    public String title() {
+        return "Demo builds as whole vehicles: idle and boiling";
+    }
+
+    @Override
+    public List<Check> checks() {
+        List<Check> out = new ArrayList<>();
+        VehicleSpec petrol = sheet("heron");
+        VehicleSpec diesel = sheet("oxbow");
+        Run petrolIdle = idle(petrol, Engine.PARK, Conditioning.OFF, WORKSHOP);
+        Run dieselIdle = idle(diesel, Engine.PARK, Conditioning.OFF, WORKSHOP);
+        out.add(Check.inside("petrol 4.8 l, park: fuel", fuel(petrol, petrolIdle), 0.30, 0.32, "l/h per l", FUEL));
+        out.add(Check.inside("diesel 3.0 l, park: fuel", fuel(diesel, dieselIdle), 0.17, 0.32, "l/h per l", FUEL));
+        out.add(Check.inside("petrol 4.8 l, park: coolant heat of fuel", share(petrolIdle), 35, 50, "%", SHARE));
+        out.add(Check.inside("diesel 3.0 l, park: coolant heat of fuel", share(dieselIdle), 35, 50, "%", SHARE));
+        double hot = 35.0 + CELSIUS;
+        Run bare = idle(petrol, Engine.PARK, Conditioning.OFF, hot);
+        Run loaded = idle(petrol, Engine.DRIVE, Conditioning.OUTSIDE_AIR, hot);
+        double ratio = loaded.get(Output.FUEL_POWER) / bare.get(Output.FUEL_POWER);
+        out.add(Check.inside("petrol 4.8 l, in gear with A/C over park: fuel", ratio, 1.5, 2.2, "-", IN_GEAR));
+        boiling(out, petrol);
+        return out;
+    }
+
+    private static void boiling(List<Check> out, VehicleSpec spec) {
+        double[][] rows = {{0, 130.8}, {5000, 128.1}, {10000, 125.5}};
+        for (double[] row : rows) {
+            double ours =
+                    standing(spec, Engine.PARK, Conditioning.OFF, row[0] * FOOT).boiling() - CELSIUS;
+            out.add(Check.near(
+                    "16 psi cap at " + (int) row[0] + " ft: coolant boils", ours, row[1], 1.0, "degC", BOILING));
+        }
+    }
+
+    private static Run idle(VehicleSpec spec, Engine engine, Conditioning conditioning, double ambient) {
+        Trial trial = standing(spec, engine, conditioning, 0.0);
+        if (!trial.settleBySchedule(ambient)) {
+            throw new IllegalStateException("the idle does not settle");
+        }
+        return trial.run();
+    }
+
+    private static Trial standing(VehicleSpec spec, Engine engine, Conditioning conditioning, double altitude) {
+        double blower = conditioning == Conditioning.OFF ? 0.0 : 1.0;
+        Phase phase = new Phase(
+                Double.POSITIVE_INFINITY, 0.0, 0.0, engine, false, conditioning, blower, 0.0, Optional.empty());
+        Case.Day day = new Case.Day(0.0, 0.4, OptionalDouble.of(altitude));
+        Case kase = new Case("standing", "standing", Case.Start.SOAKED, day, List.of(phase), List.of());
+        return new Trial(spec, Plant.compile(spec), kase);
+    }
+
+    /** l/h per litre of displacement. */
+    private static double fuel(VehicleSpec spec, Run run) {
+        VehicleSpec.Engine e = spec.engine();
+        return 3600.0 * run.get(Output.FUEL_POWER) / (e.heatingValue() * e.fuelDensity()) / e.displacement();
+    }
+
+    /** %. */
+    private static double share(Run run) {
+        double heat = run.get(Output.RADIATOR_HEAT) + run.get(Output.HEATER_HEAT) - run.get(Output.GEARBOX_TANK_HEAT);
+        return 100.0 * heat / run.get(Output.FUEL_POWER);
+    }
+
+    private static VehicleSpec sheet(String build) {
+        String builds = "study/src/main/resources/hotday/study/demo/builds/";
+        return BuildSheet.read(CommandLineRun.repository(builds + build + "/build.yaml"))
+                .vehicle();
+    }
+}
