@@ -8,6 +8,8 @@ import hotday.vehicle.cases.Case.Conditioning;
 import hotday.vehicle.cases.Case.Engine;
 import hotday.vehicle.cases.Case.Phase;
 import hotday.vehicle.cases.Trial;
+import hotday.vehicle.plant.Equilibrium;
+import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
@@ -18,19 +20,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Idle and boiling of the demo builds, settled as whole vehicles. What misses its range is in docs/physics/engine-heat.md. */
+/** Full load, idle and boiling of the demo builds, settled as whole vehicles. What misses its range is in docs/physics/engine-heat.md. */
 public final class EngineChecks implements Topic {
     private static final double FOOT = 0.3048;
     private static final double CELSIUS = 273.15;
     private static final double WORKSHOP = 21.0 + CELSIUS;
     private static final String FUEL = "US DOE Fact of the Week 861 (2015), no accessories";
+    private static final String BALANCE = "Heywood 1988, table 12.1, full load; from memory";
+    private static final String WILLANS =
+            "Willans lines: slope 0.36 to 0.42, loss 2.5 to 1.5 bar, at 10.0 bar; Guzzella and Onder, from memory";
     private static final String SHARE = "hot idle; from memory";
     private static final String IN_GEAR = "in gear with A/C and a high electric load; from memory";
     private static final String BOILING = "ideal mixture, recomputed; meets service anchors at 0 and 15 psi";
 
     @Override
     public String title() {
-        return "Demo builds as whole vehicles: idle and boiling";
+        return "Demo builds as whole vehicles: full load, idle, boiling";
     }
 
     @Override
@@ -38,6 +43,11 @@ public final class EngineChecks implements Topic {
         List<Check> out = new ArrayList<>();
         VehicleSpec petrol = sheet("heron");
         VehicleSpec diesel = sheet("oxbow");
+        Run full = fullLoad(diesel);
+        out.add(Check.inside("diesel 3.0 l, full load: brake, of fuel", brake(full), 34, 38, "%", BALANCE));
+        out.add(Check.inside("diesel 3.0 l, full load: coolant heat of fuel", share(full), 16, 35, "%", BALANCE));
+        double work = brake(fullLoad(petrol));
+        out.add(Check.inside("petrol 4.8 l, full load: brake, of fuel", work, 28.8, 36.5, "%", WILLANS));
         Run petrolIdle = idle(petrol, Engine.PARK, Conditioning.OFF, WORKSHOP);
         Run dieselIdle = idle(diesel, Engine.PARK, Conditioning.OFF, WORKSHOP);
         out.add(Check.inside("petrol 4.8 l, park: fuel", fuel(petrol, petrolIdle), 0.30, 0.32, "l/h per l", FUEL));
@@ -63,6 +73,28 @@ public final class EngineChecks implements Topic {
         }
     }
 
+    /** Rated speed and brake power at 40 m/s and 0 degC, fan full on, so that coolant stays where a test bed holds it. */
+    private static Run fullLoad(VehicleSpec spec) {
+        Trial trial = standing(spec, Engine.PARK, Conditioning.OFF, 0.0);
+        trial.settle(CELSIUS, 1.0);
+        Run run = trial.run();
+        run.set(Input.SPEED, 40.0);
+        run.set(Input.ENGINE_SPEED, spec.engine().ratedSpeed());
+        run.set(Input.GEARBOX_SPEED, spec.engine().ratedSpeed());
+        run.set(Input.CONVERTER_HEAT, 0.0);
+        Equilibrium rest = new Equilibrium(run);
+        double crank = spec.engine().ratedPower();
+        for (int i = 0; i < 3; i++) {
+            run.set(Input.CRANK_POWER, crank);
+            run.set(Input.GEAR_POWER, crank);
+            if (!rest.settle()) {
+                throw new IllegalStateException("full load does not settle");
+            }
+            crank += spec.engine().ratedPower() - run.get(Output.BRAKE_POWER);
+        }
+        return run;
+    }
+
     private static Run idle(VehicleSpec spec, Engine engine, Conditioning conditioning, double ambient) {
         Trial trial = standing(spec, engine, conditioning, 0.0);
         if (!trial.settleBySchedule(ambient)) {
@@ -84,6 +116,11 @@ public final class EngineChecks implements Topic {
     private static double fuel(VehicleSpec spec, Run run) {
         VehicleSpec.Engine e = spec.engine();
         return 3600.0 * run.get(Output.FUEL_POWER) / (e.heatingValue() * e.fuelDensity()) / e.displacement();
+    }
+
+    /** %. */
+    private static double brake(Run run) {
+        return 100.0 * run.get(Output.BRAKE_POWER) / run.get(Output.FUEL_POWER);
     }
 
     /** %. */
