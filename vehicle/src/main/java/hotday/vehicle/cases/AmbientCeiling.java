@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Searches the outside temperature at which each limit gives way first. Steady cases: fan at full speed, headrooms scanned upwards
@@ -56,7 +57,7 @@ public final class AmbientCeiling {
      */
     public double ambient(Plant plant, Case kase, double coolantAllowance, double guess) {
         Search search = new Search(plant, kase, coolantAllowance);
-        return kase.steady() ? search.close(guess, TOLERANCE) : search.closeMoving(guess);
+        return kase.steady() ? search.close(guess) : search.closeMoving(guess);
     }
 
     /**
@@ -70,7 +71,7 @@ public final class AmbientCeiling {
     /** The ceiling of a steady case alone; empty where the engine has not the power to hold it. */
     public Optional<Found> first(Plant plant, Case kase, double guess) {
         Search search = new Search(plant, kase, 0.0);
-        double ambient = search.close(guess, TOLERANCE);
+        double ambient = search.close(guess);
         if (search.trial.load() > 1.0) {
             return Optional.empty();
         }
@@ -163,13 +164,22 @@ public final class AmbientCeiling {
             return new Ceiling.Crossing(limit, ambient, Ceiling.Reach.FOUND, again);
         }
 
-        /** Illinois between two tries; gives the last outside temperature at which the limit holds. */
         private double closed(Limit limit, double[] holding, double[] failing) {
             int i = limit.ordinal() + 1;
-            double low = holding[0];
-            double high = failing[0];
-            double atLow = holding[i];
-            double atHigh = failing[i];
+            DoubleUnaryOperator room = ambient -> {
+                trial.at(ambient);
+                return headroom(limit);
+            };
+            return closed(room, holding[0], failing[0], holding[i], failing[i]);
+        }
+
+        /** Illinois between two tries; gives the last outside temperature at which there is room. */
+        private double closed(
+                DoubleUnaryOperator roomAt, double holding, double failing, double roomThere, double lackThere) {
+            double low = holding;
+            double high = failing;
+            double atLow = roomThere;
+            double atHigh = lackThere;
             int side = 0;
             while (high - low > TOLERANCE) {
                 double middle = low + (high - low) * atLow / (atLow - atHigh);
@@ -179,8 +189,7 @@ public final class AmbientCeiling {
                     middle = 0.5 * (low + high);
                     side = 0;
                 }
-                trial.at(middle);
-                double room = headroom(limit);
+                double room = roomAt.applyAsDouble(middle);
                 if (room >= 0.0) {
                     low = middle;
                     atLow = room;
@@ -263,44 +272,29 @@ public final class AmbientCeiling {
         }
 
         /** The outside temperature at which the first limit gives way, K; an end of the range when it lies beyond. */
-        double close(double guess, double tolerance) {
-            double middle = Math.max(LOWEST, Math.min(HIGHEST, guess));
-            double low = Double.NaN;
-            double high = Double.NaN;
-            double atLow = 0.0;
-            double atHigh = 0.0;
-            for (int i = 0; i < MOST_TRIES; i++) {
-                double room = least(middle);
-                if (room >= 0.0) {
-                    low = middle;
-                    atLow = room;
-                } else {
-                    high = middle;
-                    atHigh = room;
+        double close(double guess) {
+            double now = Math.max(LOWEST, Math.min(HIGHEST, guess));
+            double room = least(now);
+            double before = now;
+            double roomBefore = room;
+            while (room >= 0.0 == roomBefore >= 0.0) {
+                if (now == (room >= 0.0 ? HIGHEST : LOWEST)) {
+                    return now;
                 }
-                if (low >= HIGHEST) {
-                    return HIGHEST;
-                }
-                if (high <= LOWEST) {
-                    return LOWEST;
-                }
-                if (high - low <= tolerance) {
-                    break;
-                }
-                middle = next(low, high, atLow, atHigh, i);
+                before = now;
+                roomBefore = room;
+                now = onwards(now, room);
+                room = least(now);
             }
-            return Double.isNaN(low) ? LOWEST : low;
+            return room >= 0.0
+                    ? closed(this::least, now, before, room, roomBefore)
+                    : closed(this::least, before, now, roomBefore, room);
         }
 
-        private double next(double low, double high, double atLow, double atHigh, int tries) {
-            if (Double.isNaN(high)) {
-                return Math.min(HIGHEST, low + Math.max(1.0, Math.min(30.0, 1.15 * atLow)));
-            }
-            if (Double.isNaN(low)) {
-                return Math.max(LOWEST, high - Math.max(1.0, Math.min(30.0, -1.15 * atHigh)));
-            }
-            double share = tries % 3 == 2 ? 0.5 : atLow / (atLow - atHigh);
-            return low + (high - low) * Math.max(0.02, Math.min(0.98, share));
+        /** A step towards where room turns into lack. */
+        private double onwards(double ambient, double room) {
+            double step = Math.max(1.0, Math.min(30.0, 1.15 * Math.abs(room)));
+            return Math.max(LOWEST, Math.min(HIGHEST, ambient + (room >= 0.0 ? step : -step)));
         }
 
         Ceiling result(List<Ceiling.Crossing> crossings, double day) {

@@ -283,7 +283,7 @@ final class StackSection {
             root.map("fan").ifPresent(m -> m.fault("diameter", message));
             return room;
         }
-        return fan.diameter();
+        return Math.min(fan.diameter(), room);
     }
 
     /** Above and below a bumper bar that hides what the openings leave of the height. */
