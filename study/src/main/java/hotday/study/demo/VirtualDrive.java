@@ -6,6 +6,7 @@ import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.drive.Drive;
 import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
@@ -84,6 +85,7 @@ final class VirtualDrive {
         inputs.running(running);
         inputs.airConditioning(airConditioning);
         inputs.coolantTemperature(run.coolantReading());
+        inputs.headPressure(run.get(Output.HEAD_PRESSURE));
         inputs.roadSpeed(speed);
         controller.step(inputs);
         run.set(Input.FAN_DEMAND, controller.outputShare());

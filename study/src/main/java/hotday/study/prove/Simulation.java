@@ -3,6 +3,7 @@ package hotday.study.prove;
 import hotday.vehicle.controller.Controller;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
@@ -45,6 +46,7 @@ final class Simulation {
         seen.running(running);
         seen.airConditioning(running && (branch.airConditioning() || run.get(Input.COMPRESSOR) > 0.5));
         seen.coolantTemperature(run.coolantReading());
+        seen.headPressure(run.get(Output.HEAD_PRESSURE));
         seen.roadSpeed(run.get(Input.SPEED));
         for (int tick = 0; tick < Math.round(step * Controller.RATE); tick++) {
             controller.step(seen);

@@ -88,6 +88,7 @@ public final class AmbientCeiling {
         final Case kase;
         final double allowance;
         final List<double[]> tried = new ArrayList<>(); // ambient, then headroom by limit
+        final List<double[]> met = new ArrayList<>(); // ambient, then worst value by limit
 
         Search(Plant plant, Case kase, double allowance) {
             this.trial = new Trial(spec, plant, kase);
@@ -112,7 +113,25 @@ public final class AmbientCeiling {
                 least = Math.min(least, row[limit.ordinal() + 1] / limit.perKelvin());
             }
             tried.add(row);
+            met.add(values(ambient));
             return least;
+        }
+
+        private double[] values(double ambient) {
+            double[] row = new double[LIMITS.length + 1];
+            row[0] = ambient;
+            for (Limit limit : LIMITS) {
+                row[limit.ordinal() + 1] = trial.worst(limit);
+            }
+            return row;
+        }
+
+        /** Worst values on a day: of a try that was made there, else tried now. */
+        private double[] valuesOn(double day) {
+            return met.stream().filter(row -> row[0] == day).findFirst().orElseGet(() -> {
+                trial.at(day);
+                return values(day);
+            });
         }
 
         /** The limit with the least headroom in the last try. */
@@ -301,14 +320,17 @@ public final class AmbientCeiling {
             Ceiling.Crossing first = crossings.get(0);
             Ceiling.Crossing second = crossings.size() > 1 ? crossings.get(1) : first;
             OperatingPoint atCeiling = kase.steady() ? point(first.ambient()) : null;
-            trial.at(day);
+            double[] worst = valuesOn(day);
             List<Ceiling.Headroom> rooms = new ArrayList<>();
             for (Limit limit : LIMITS) {
                 if (trial.judges(limit)) {
-                    rooms.add(new Ceiling.Headroom(limit, trial.worst(limit), trial.limit(limit), headroom(limit)));
+                    double value = worst[limit.ordinal() + 1];
+                    double miss = limit == Limit.COOLANT || limit == Limit.BOILING ? allowance : 0.0;
+                    double room = limit.headroom(value, trial.limit(limit)) - miss;
+                    rooms.add(new Ceiling.Headroom(limit, value, trial.limit(limit), room));
                 }
             }
-            double coolant = atCeiling == null ? trial.worst(Limit.COOLANT) : atCeiling.coolant();
+            double coolant = atCeiling == null ? worst[Limit.COOLANT.ordinal() + 1] : atCeiling.coolant();
             boolean settled = trial.settleBySchedule(day);
             OperatingPoint scheduled = OperatingPoint.of(trial.run(), settled);
             return new Ceiling(

@@ -40,6 +40,7 @@ final class RefrigerantSide {
 
     private static final double[] POWERS = {0.12, 0.3, 0.58, 1.0};
     private static final double LEAST = 1e-3; // W/K
+    private static final double HOTTEST_STAND_IN = 370.0; // K
 
     private final CycleLoop loop;
     private final SaturatedPressure pressureAt;
@@ -187,6 +188,17 @@ final class RefrigerantSide {
         work.w[Output.CONDENSER_HEAT.ordinal()] = heat;
         work.w[Output.SUBCOOLING.ordinal()] = work.cycle[CycleLoop.SUBCOOLING];
         return heat;
+    }
+
+    /**
+     * Conductance of a condenser whose heat is given, and the head pressure that goes with it: what a schedule sees in a recorded run
+     * without a pressure sensor. All of the face but the flooded part condenses.
+     */
+    void standIn(int core, FrontAir front, double heat, double level, Work work) {
+        double sum = front.conductance(core, level * CONDENSING * face, level, work);
+        double share = (1.0 - SUBCOOLING_SHARE) * Math.max(LEAST, sum);
+        double saturation = Math.min(HOTTEST_STAND_IN, work.mean + heat / share);
+        work.w[Output.HEAD_PRESSURE.ordinal()] = pressureAt.at(saturation);
     }
 
     private static double alone(double airSide, double inside, double rate) {
