@@ -7,12 +7,13 @@ import hotday.vehicle.cases.Case;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.Assumption;
 import hotday.vehicle.sheet.BuildSheet;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
@@ -25,6 +26,9 @@ import java.util.regex.Pattern;
  */
 public final class Sensitivity {
     private static final Pattern VALUE = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
+    /** What the builder sets and does not have to know. */
+    private static final List<String> NOT_UNCERTAIN = List.of("design_day.ambient", "build.", "limits.", "schedule.");
+
     private static final double SHARE = 0.10;
     private static final double KELVIN = 5.0;
     private static final double FAHRENHEIT = 9.0;
@@ -76,7 +80,7 @@ public final class Sensitivity {
         for (Assumption a : sheet.assumptions()) {
             values.putIfAbsent(a.key(), a.value());
         }
-        values.keySet().removeIf(key -> key.startsWith("design_day.ambient") || key.startsWith("build."));
+        values.keySet().removeIf(key -> NOT_UNCERTAIN.stream().anyMatch(key::startsWith));
         values.values().removeIf(text -> !VALUE.matcher(text).matches());
         return values;
     }
@@ -117,7 +121,8 @@ public final class Sensitivity {
         if (whole) {
             return Long.toString(Math.round(number + sign * Math.max(1.0, step)));
         }
-        return String.format(Locale.ROOT, "%.6g %s", number + sign * step, unit).trim();
+        BigDecimal value = new BigDecimal(number + sign * step, new MathContext(4)).stripTrailingZeros();
+        return (value.toPlainString() + " " + unit).trim();
     }
 
     private static double[] ceilings(BuildSheet sheet, List<Case> cases, double[] guess) {
