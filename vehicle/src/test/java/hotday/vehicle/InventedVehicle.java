@@ -1,5 +1,6 @@
 package hotday.vehicle;
 
+import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
@@ -162,7 +163,7 @@ public final class InventedVehicle {
                 VehicleSpec.Expansion.THERMOSTATIC_VALVE,
                 6,
                 1.8e-3,
-                VehicleSpec.Charge.RIGHT,
+                Charge.RIGHT,
                 275.15,
                 4500,
                 3000,

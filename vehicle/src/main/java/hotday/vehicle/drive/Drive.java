@@ -1,5 +1,6 @@
 package hotday.vehicle.drive;
 
+import hotday.physics.component.WillansLine;
 import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Run;
@@ -21,12 +22,13 @@ public final class Drive {
 
     private static final double REFERENCE_AIR_DENSITY = 1.2;
     private static final double AIR_GAS_CONSTANT = 287.055;
-    private static final double PUMPING_GONE = 9.0e5; // Pa of brake mean effective pressure
 
     private final VehicleSpec spec;
+    private final WillansLine fuelLine;
 
     public Drive(VehicleSpec spec) {
         this.spec = spec;
+        this.fuelLine = spec.engine().fuelLine();
     }
 
     /** Force at the wheels, N; negative when the vehicle pushes. */
@@ -106,12 +108,6 @@ public final class Drive {
 
     /** Fuel power, W; zero when the vehicle drives the engine hard enough for the fuel to be cut. */
     public double fuelPower(double brake, double engineSpeed) {
-        VehicleSpec.Engine e = spec.engine();
-        double swept = e.displacement() * engineSpeed / (4.0 * Math.PI);
-        double n = engineSpeed * 60.0 / (2.0 * Math.PI) / 1000.0;
-        double friction = e.frictionConstant() + e.frictionLinear() * n + e.frictionSquare() * n * n;
-        double meanPressure = swept > 0.0 ? brake / swept : 0.0;
-        double pumping = e.pumpingLoss() * Math.min(1.0, Math.max(0.0, 1.0 - meanPressure / PUMPING_GONE));
-        return Math.max(0.0, (brake + (friction + pumping) * swept) / e.indicatedEfficiency());
+        return fuelLine.fuelPower(brake, engineSpeed);
     }
 }

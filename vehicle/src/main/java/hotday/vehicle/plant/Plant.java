@@ -55,15 +55,8 @@ public final class Plant {
         final double fanSlewDown;
 
         Loops(VehicleSpec spec) {
-            VehicleSpec.Engine e = spec.engine();
             engine = new EngineLoop(spec);
-            fuelLine = new WillansLine(
-                    e.displacement(),
-                    e.frictionConstant(),
-                    e.frictionLinear(),
-                    e.frictionSquare(),
-                    e.pumpingLoss(),
-                    e.indicatedEfficiency());
+            fuelLine = spec.engine().fuelLine();
             lanes = Lanes.compile(spec);
             front = new FrontAir(spec, lanes);
             gearbox = new GearboxSide(spec);

@@ -3,6 +3,7 @@ package hotday.vehicle.plant;
 import hotday.physics.component.Blower;
 import hotday.physics.component.Cabin;
 import hotday.physics.component.Evaporator;
+import hotday.physics.cycle.Charge;
 import hotday.physics.cycle.Compressor;
 import hotday.physics.cycle.CycleLoop;
 import hotday.physics.cycle.Expansion;
@@ -46,7 +47,7 @@ final class RefrigerantSide {
     private final SaturatedPressure pressureAt;
     private final RefrigerantCircuit circuit;
     private final Expansion expansion;
-    private final hotday.physics.cycle.Charge charge;
+    private final Charge charge;
     private final Evaporator evaporator;
     private final Cabin cabin;
     private final int people;
@@ -60,7 +61,7 @@ final class RefrigerantSide {
         this.loop = new CycleLoop(circuit.refrigerant(), compressor);
         this.pressureAt = SaturatedPressure.of(loop);
         this.expansion = expansion(circuit);
-        this.charge = hotday.physics.cycle.Charge.valueOf(circuit.charge().name());
+        this.charge = circuit.charge();
         VehicleSpec.Evaporator coil = spec.evaporator();
         this.evaporator =
                 new Evaporator(coil.airConductance(), coil.airFlow(), AIR_EXPONENT, coil.refrigerantConductance());

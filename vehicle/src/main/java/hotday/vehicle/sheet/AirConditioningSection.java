@@ -2,9 +2,9 @@ package hotday.vehicle.sheet;
 
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
+import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.spec.VehicleSpec;
-import hotday.vehicle.spec.VehicleSpec.Charge;
 import hotday.vehicle.spec.VehicleSpec.Expansion;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,7 @@
 package hotday.vehicle.spec;
 
+import hotday.physics.component.WillansLine;
+import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
@@ -96,7 +98,13 @@ public record VehicleSpec(
             double frictionLinear,
             double frictionSquare,
             double indicatedEfficiency,
-            double pumpingLoss) {}
+            double pumpingLoss) {
+        /** Fuel power against brake power. */
+        public WillansLine fuelLine() {
+            return new WillansLine(
+                    displacement, frictionConstant, frictionLinear, frictionSquare, pumpingLoss, indicatedEfficiency);
+        }
+    }
 
     /**
      * Charge-air cooler in front of the radiator.
@@ -302,13 +310,6 @@ public record VehicleSpec(
         THERMOSTATIC_VALVE,
         /** Fixed orifice with accumulator. */
         ORIFICE
-    }
-
-    /** How much refrigerant is in the circuit, against what belongs in. */
-    public enum Charge {
-        LOW,
-        RIGHT,
-        HIGH
     }
 
     /**

@@ -146,6 +146,34 @@ class PlantTest {
         assertThat(run.get(State.WAX_PLAY)).isCloseTo(362.0, within(0.01));
     }
 
+    /** With the refrigerant at rest and the gearbox cold, the implicit step of a moment moves the engine side as the rates say. */
+    @Test
+    void aShortStepMovesTheEngineSideAsTheRatesSay() {
+        double moment = 1e-5;
+        Run run = new Run(plant);
+        double[] state = plant.soaked(300.0);
+        for (State s : new State[] {State.METAL, State.JACKET, State.OIL, State.WAX, State.RADIATOR_INLET}) {
+            state[s.index()] = 365.0 + 3.0 * s.index();
+        }
+        state[State.FAN.index()] = 0.5;
+        run.start(state, 0.0);
+        idle(run, 300.0);
+        run.set(Input.SPEED, 15.0);
+        run.set(Input.FAN_DEMAND, 0.5);
+        run.look();
+        double[] rates = new double[State.COUNT];
+        run.rates(state, rates);
+        run.step(moment);
+        for (State s : new State[] {
+            State.METAL, State.JACKET, State.OIL, State.RADIATOR_INLET, State.RADIATOR_MIDDLE, State.HEATER
+        }) {
+            double moved = (run.get(s) - state[s.index()]) / moment;
+            assertThat(moved)
+                    .as(s.name())
+                    .isCloseTo(rates[s.index()], within(1e-3 * Math.abs(rates[s.index()]) + 1e-5));
+        }
+    }
+
     @Test
     void aStepAllocatesNothing() {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();

@@ -8,6 +8,7 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.unit.UnitSystem;
 import hotday.physics.component.Evaporator;
+import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.spec.VehicleSpec;
@@ -150,7 +151,7 @@ class BuildSheetTest {
         assertThat(circuit.expansion()).isEqualTo(VehicleSpec.Expansion.ORIFICE);
         near(circuit.superheat(), 5);
         near(circuit.orificeDiameter(), 1.8288e-3);
-        assertThat(circuit.charge()).isEqualTo(VehicleSpec.Charge.HIGH);
+        assertThat(circuit.charge()).isEqualTo(Charge.HIGH);
         near(circuit.freezeLimit(), 274.2611);
         near(circuit.cutOut(), 2826850);
         near(circuit.cutIn(), 2e6);
