@@ -10,6 +10,9 @@ import hotday.vehicle.spec.VehicleSpec;
 /** From a phase's road to what engine and gearbox do. One a thread; allocates nothing. */
 final class Road {
     private static final double AIR_GAS_CONSTANT = 287.055;
+    /** The gear is that of a mild day: a search over outside temperatures meets no shift on its way. */
+    private static final double USUAL_DAY = 288.15; // K, ISA at sea level
+
     /** Of the converter's heat in gear, what the gearbox takes in park; common practice, no source. */
     private static final double PARK_SHARE = 0.25;
 
@@ -32,8 +35,9 @@ final class Road {
             grade = trace.grade(elapsed);
             acceleration = trace.acceleration(elapsed);
         }
-        double density = run.get(Input.PRESSURE) / (AIR_GAS_CONSTANT * run.get(Input.AMBIENT));
-        train.solve(speed, acceleration, grade, density, phase.lowRange() ? lowRange : 1.0, out);
+        double usual = run.get(Input.PRESSURE) / (AIR_GAS_CONSTANT * USUAL_DAY);
+        double today = run.get(Input.PRESSURE) / (AIR_GAS_CONSTANT * run.get(Input.AMBIENT));
+        train.solve(speed, acceleration, grade, usual, today, phase.lowRange() ? lowRange : 1.0, out);
         double share = phase.engine() == Engine.DRIVE ? 1.0 : PARK_SHARE;
         boolean off = phase.engine() == Engine.OFF;
         run.set(Input.SPEED, speed);

@@ -85,17 +85,35 @@ public final class DriveTrain {
     }
 
     /**
-     * Chooses gear and lock-up and writes everything to {@code out}.
+     * Chooses gear and lock-up for an ordinary day's air and writes to {@code out} what they do in today's, so that what follows from
+     * the weather is continuous in it.
      *
      * @param speed m/s, 0 or more
      * @param acceleration m/s2
      * @param grade rise over run
-     * @param airDensity kg/m3
+     * @param usualDensity of the air for which a gear is chosen, kg/m3
+     * @param airDensity of today's air, kg/m3
      * @param range further ratio of the transfer box in use, 1 without
      * @param out of length {@link #COUNT}
      */
-    public void solve(double speed, double acceleration, double grade, double airDensity, double range, double[] out) {
-        double force = standing(speed, acceleration) ? 0.0 : road.force(speed, acceleration, grade, airDensity);
+    public void solve(
+            double speed,
+            double acceleration,
+            double grade,
+            double usualDensity,
+            double airDensity,
+            double range,
+            double[] out) {
+        choose(speed, range, force(speed, acceleration, grade, usualDensity), out);
+        double force = force(speed, acceleration, grade, airDensity);
+        inGear((int) out[GEAR], out[LOCKED] > 0.0, speed, force, range, out);
+    }
+
+    private double force(double speed, double acceleration, double grade, double airDensity) {
+        return standing(speed, acceleration) ? 0.0 : road.force(speed, acceleration, grade, airDensity);
+    }
+
+    private void choose(double speed, double range, double force, double[] out) {
         for (int gear = ratios.length; gear >= 1; gear--) {
             double turbine = turbineSpeed(gear, speed, range);
             boolean last = gear == 1 || turbineSpeed(gear - 1, speed, range) > ratedSpeed;

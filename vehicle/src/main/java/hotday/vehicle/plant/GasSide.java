@@ -7,7 +7,7 @@ import hotday.vehicle.spec.VehicleSpec;
  * Heat from gas and friction into the engine. Gas side: Nu = 10.4 Re^0.75 on fuel plus air flow per piston area (Taylor
  * and Toong 1957, as in Taylor, The Internal-Combustion Engine in Theory and Practice, vol. 1), driven by a mean
  * effective gas temperature that rises with the fuel/air ratio. Two further exponents, zero by default, let a fit bend
- * the relation. Friction: mean effective pressure f0 + f1 n + f2 n^2 with an oil temperature factor.
+ * the relation. Friction: mean effective pressure f0 + f1 n + f2 n^2, more with cold oil, never less than what the fuel line pays for.
  */
 final class GasSide {
     private static final double GAS_CONDUCTIVITY = 0.06; // W/(m K), mean cycle gas
@@ -127,7 +127,7 @@ final class GasSide {
         }
         double n = speed * 60.0 / (2.0 * Math.PI) / 1000.0;
         double meanPressure = f0 + f1 * n + f2 * n * n;
-        double cold = Math.exp(Math.min(80.0, WARM_OIL - oil) * OIL_FRICTION_SLOPE);
+        double cold = Math.exp(Math.max(0.0, WARM_OIL - oil) * OIL_FRICTION_SLOPE);
         return k[Coefficient.FRICTION_LEVEL.ordinal()]
                 * meanPressure
                 * Math.min(cold, 4.0)

@@ -56,12 +56,12 @@ class DriveTrainTest {
 
     @Test
     void aGradeIsDrivenLockedInALowGearAndOpenWhereNoGearPulls() {
-        new DriveTrain(combination(4000)).solve(FORTY_MPH, 0, 0.05, AIR, 1, out);
+        new DriveTrain(combination(4000)).solve(FORTY_MPH, 0, 0.05, AIR, AIR, 1, out);
         assertThat(out[DriveTrain.LOCKED]).isOne();
         assertThat(out[DriveTrain.GEAR]).isEqualTo(3);
         assertThat(out[DriveTrain.LOAD]).isBetween(0.7, 0.85);
         assertThat(out[DriveTrain.CONVERTER_HEAT]).isZero();
-        new DriveTrain(combination(6000)).solve(FORTY_MPH, 0, 0.05, AIR, 1, out);
+        new DriveTrain(combination(6000)).solve(FORTY_MPH, 0, 0.05, AIR, AIR, 1, out);
         assertThat(out[DriveTrain.LOCKED]).isZero();
         assertThat(out[DriveTrain.GEAR]).isEqualTo(3);
         assertThat(out[DriveTrain.CONVERTER_HEAT]).isBetween(3e3, 15e3);
@@ -70,7 +70,7 @@ class DriveTrainTest {
     /** Idle in gear at rest: torque (n / K0)^2, all of it heat. */
     @Test
     void atRestInGearAllIsHeat() {
-        train.solve(0, 0, 0.1, AIR, 1, out);
+        train.solve(0, 0, 0.1, AIR, AIR, 1, out);
         double stall = Math.pow(84 / 19.0, 2) * 84;
         assertThat(out[DriveTrain.ENGINE_SPEED]).isEqualTo(84);
         assertThat(out[DriveTrain.CONVERTER_HEAT]).isCloseTo(stall, within(WATT));
@@ -82,18 +82,18 @@ class DriveTrainTest {
     @Test
     void crawlingUphillTheConverterIsOpenAndLowRangeCoolsIt() {
         double crawl = 5 / 3.6;
-        train.solve(crawl, 0, 0.25, AIR, 1, out);
+        train.solve(crawl, 0, 0.25, AIR, AIR, 1, out);
         double heat = out[DriveTrain.CONVERTER_HEAT];
         assertThat(out[DriveTrain.LOCKED]).isZero();
         assertThat(out[DriveTrain.ENGINE_SPEED]).isGreaterThan(1.5 * out[DriveTrain.TURBINE_SPEED]);
-        train.solve(crawl, 0, 0.25, AIR, 2.7, out);
+        train.solve(crawl, 0, 0.25, AIR, AIR, 2.7, out);
         assertThat(out[DriveTrain.CONVERTER_HEAT]).isLessThan(0.7 * heat);
         assertThat(out[DriveTrain.GEAR_POWER]).isCloseTo(out[DriveTrain.WHEEL_POWER] / 0.9, within(1e-4));
     }
 
     @Test
     void motorwayIsTopGearLocked() {
-        train.solve(110 / 3.6, 0, 0, 1.1, 1, out);
+        train.solve(110 / 3.6, 0, 0, 1.1, 1.1, 1, out);
         assertThat(out[DriveTrain.GEAR]).isEqualTo(6);
         assertThat(out[DriveTrain.LOCKED]).isOne();
         assertThat(out[DriveTrain.ENGINE_SPEED]).isEqualTo(out[DriveTrain.TURBINE_SPEED]);
@@ -102,7 +102,7 @@ class DriveTrainTest {
     @Test
     void tooSteepShowsAsALoadAboveOneWithTheEngineWithinItsTorque() {
         DriveTrain heavy = new DriveTrain(combination(6000));
-        heavy.solve(2, 0, 0.6, AIR, 1, out);
+        heavy.solve(2, 0, 0.6, AIR, AIR, 1, out);
         assertThat(out[DriveTrain.LOAD]).isGreaterThan(1);
         double torque = out[DriveTrain.CRANK_POWER] / out[DriveTrain.ENGINE_SPEED];
         assertThat(torque).isLessThan(1.03 * 110e3 / 420);
@@ -114,7 +114,7 @@ class DriveTrainTest {
         for (double speed = 0; speed < 60; speed += 0.7) {
             for (double grade = -0.3; grade < 0.5; grade += 0.04) {
                 for (double range : new double[] {1, 2.5}) {
-                    train.solve(speed, 0.3, grade, 1.2, range, out);
+                    train.solve(speed, 0.3, grade, 1.2, 1.2, range, out);
                     double drag =
                             out[DriveTrain.CRANK_POWER] - out[DriveTrain.CONVERTER_HEAT] - out[DriveTrain.GEAR_POWER];
                     double expected = 700 * Math.pow(out[DriveTrain.ENGINE_SPEED] / 209.4, 1.25);
@@ -152,7 +152,7 @@ class DriveTrainTest {
 
     private void run(int times) {
         for (int i = 0; i < times; i++) {
-            train.solve(i % 40, 0, 0.02 * (i % 7), 1.1, 1, out);
+            train.solve(i % 40, 0, 0.02 * (i % 7), 1.1, 1.1, 1, out);
         }
     }
 }

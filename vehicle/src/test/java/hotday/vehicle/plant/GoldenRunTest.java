@@ -17,12 +17,12 @@ class GoldenRunTest {
     private static final double JACKET_1 = 319.52496008229934;
     private static final double OIL_1 = 322.79107420737495;
     private static final double RADIATOR_1 = -18.18180349478664;
-    private static final double JACKET_2 = 364.74780078304195;
-    private static final double OIL_2 = 390.30858977011843;
-    private static final double RADIATOR_2 = 27974.329911817647;
-    private static final double JACKET_3 = 358.6507617119962;
-    private static final double OIL_3 = 372.7667759587197;
-    private static final double RADIATOR_3 = 6807.127164390058;
+    private static final double JACKET_2 = 365.3167724633335;
+    private static final double OIL_2 = 398.78750793875315;
+    private static final double RADIATOR_2 = 30235.731343530584;
+    private static final double JACKET_3 = 359.0877159275788;
+    private static final double OIL_3 = 376.53849089503325;
+    private static final double RADIATOR_3 = 7693.10491997634;
 
     @Test
     void warmUpPullAndIdle() {
