@@ -126,7 +126,7 @@ public final class InventedVehicle {
                 Optional.of(new VehicleSpec.AirConditioning(
                         6000, 2000, circuit(), new VehicleSpec.Evaporator(240, 830, 0.13), cabin())),
                 electrical(),
-                new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing, 6),
+                new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing),
                 stack(radiatorWidth, share),
                 new VehicleSpec.FanSchedule(
                         List.of(370.0, 380.0),

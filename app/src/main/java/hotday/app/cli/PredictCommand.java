@@ -16,6 +16,7 @@ import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Cases;
+import hotday.vehicle.cases.WarmUp;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
@@ -93,7 +94,8 @@ final class PredictCommand implements Callable<Integer> {
         drawing.ifPresent(file -> requireSvg("--picture", file));
         roads.ifPresent(file -> requireSvg("--map", file));
         BuildSheet sheet = BuildSheet.read(build);
-        List<Case> chosen = chosen();
+        List<Case> all = chosen();
+        List<Case> chosen = all.stream().filter(c -> !c.forCold()).toList();
         TypedOptions typed = new TypedOptions();
         double day = typed.between(
                 "--ambient",
@@ -106,13 +108,17 @@ final class PredictCommand implements Callable<Integer> {
         List<WhatIf> changes = whatIf.isEmpty() ? List.of() : WhatIf.of(build, chosen, "--what-if", whatIf);
         List<CeilingReport> ceilings =
                 HotDay.ofSheet(sheet.vehicle(), chosen, day, seed, share -> console.progress("ceilings", share));
+        List<WarmUp> cold = all.stream()
+                .filter(Case::forCold)
+                .map(c -> WarmUp.of(sheet.vehicle(), Plant.compile(sheet.vehicle()), c))
+                .toList();
         List<Case> steady = chosen.stream().filter(Case::steady).toList();
         List<Sensitivity.Row> rows = sensitivity
                 ? Sensitivity.of(build, steady, share -> console.progress("one value after the other", share))
                 : List.of();
         console.clear();
         if (json) {
-            ObjectNode root = PredictJson.of(sheet, ceilings);
+            ObjectNode root = PredictJson.of(sheet, ceilings, cold);
             if (!whatIf.isEmpty()) {
                 PredictJson.whatIf(root, whatIf, changes);
             }
@@ -121,11 +127,12 @@ final class PredictCommand implements Callable<Integer> {
             }
             console.json(root);
         } else {
-            text(sheet, ceilings, changes, steady, rows);
+            text(sheet, ceilings, cold, changes, steady, rows);
         }
         drawing.ifPresent(file -> draw(sheet, file));
         roads.ifPresent(file -> map(sheet, file));
-        return ceilings.stream().allMatch(c -> c.best().ambient() >= c.designAmbient())
+        boolean stays = cold.stream().allMatch(c -> c.verdict() == WarmUp.Verdict.WARM);
+        return stays && ceilings.stream().allMatch(c -> c.best().ambient() >= c.designAmbient())
                 ? CommandLineDoor.HOLDS
                 : CommandLineDoor.DOES_NOT_HOLD;
     }
@@ -133,16 +140,20 @@ final class PredictCommand implements Callable<Integer> {
     private void text(
             BuildSheet sheet,
             List<CeilingReport> ceilings,
+            List<WarmUp> cold,
             List<WhatIf> changes,
             List<Case> steady,
             List<Sensitivity.Row> rows) {
         Display show = new Display(sheet.units());
         console.result(sheet.vehicle().name() + ", from the sheet alone:");
         CeilingText.lines(ceilings, show).forEach(console::result);
-        console.result("");
-        PredictText.advice(ceilings, show).forEach(console::result);
-        console.result("");
-        PredictText.day(ceilings, show).forEach(console::result);
+        PredictText.cold(cold, show).forEach(console::result);
+        if (!ceilings.isEmpty()) {
+            console.result("");
+            PredictText.advice(ceilings, show).forEach(console::result);
+            console.result("");
+            PredictText.day(ceilings, show).forEach(console::result);
+        }
         if (!changes.isEmpty()) {
             console.result("");
             PredictText.whatIf(whatIf, changes, show).forEach(console::result);
@@ -165,9 +176,10 @@ final class PredictCommand implements Callable<Integer> {
         AtomicFile.requireTarget(file);
     }
 
-    /** The first of the chosen cases. */
+    /** The first of the chosen cases, one for hot days where there is one. */
     private void draw(BuildSheet sheet, Path file) {
-        Case kase = chosen().get(0);
+        List<Case> all = chosen();
+        Case kase = all.stream().filter(c -> !c.forCold()).findFirst().orElse(all.get(0));
         FacePicture front = FacePicture.of(sheet, kase);
         byte[] svg = front.svg().getBytes(StandardCharsets.UTF_8);
         AtomicFile.write(file, out -> out.write(svg));
@@ -202,7 +214,7 @@ final class PredictCommand implements Callable<Integer> {
     }
 
     private List<Case> chosen() {
-        List<Case> all = Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
+        List<Case> all = Cases.ofBuild(build);
         List<String> known = all.stream().map(Case::id).toList();
         for (String id : cases) {
             if (!known.contains(id)) {

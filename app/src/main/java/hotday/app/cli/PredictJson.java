@@ -7,8 +7,10 @@ import hotday.study.prove.CeilingReport;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.OperatingPoint;
+import hotday.vehicle.cases.WarmUp;
 import hotday.vehicle.sheet.BuildSheet;
 import java.util.List;
+import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -18,12 +20,31 @@ final class PredictJson {
 
     private PredictJson() {}
 
-    static ObjectNode of(BuildSheet sheet, List<CeilingReport> ceilings) {
+    static ObjectNode of(BuildSheet sheet, List<CeilingReport> ceilings, List<WarmUp> cold) {
         ObjectNode root = Console.object();
         root.put("build", sheet.vehicle().name());
         ArrayNode all = root.putArray("cases");
         ceilings.forEach(c -> add(all.addObject(), c));
+        ArrayNode colds = root.putArray("cold");
+        cold.forEach(c -> add(colds.addObject(), c));
         return root;
+    }
+
+    private static void add(ObjectNode node, WarmUp w) {
+        node.put("case", w.kase().id());
+        node.put("title", w.kase().title());
+        number(node, "ambient_degC", w.ambient() - CELSIUS);
+        node.put("verdict", w.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        ArrayNode reach = node.putArray("reach");
+        for (WarmUp.Reached r : w.reached()) {
+            ObjectNode mark = reach.addObject();
+            number(mark, "degC", r.mark() - CELSIUS);
+            number(mark, "time_s", r.time().orElse(Double.NaN));
+        }
+        number(node, "warm_degC", w.warm() - CELSIUS);
+        number(node, "coldest_once_warm_degC", w.coldest() - CELSIUS);
+        number(node, "coolant_at_end_degC", w.coolant() - CELSIUS);
+        number(node, "cabin_at_end_degC", w.cabin() - CELSIUS);
     }
 
     private static void add(ObjectNode node, CeilingReport report) {

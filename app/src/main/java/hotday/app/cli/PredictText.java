@@ -8,6 +8,7 @@ import hotday.study.prove.CeilingReport;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.OperatingPoint;
+import hotday.vehicle.cases.WarmUp;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +34,42 @@ final class PredictText {
             }
         }
         return out;
+    }
+
+    /** How it gets warm on a cold day; one line a case. */
+    static List<String> cold(List<WarmUp> runs, Display show) {
+        return runs.stream()
+                .map(w -> String.format("  %-12s %-40s %s", verdict(w), w.kase().title(), cold(w, show)))
+                .toList();
+    }
+
+    private static String verdict(WarmUp w) {
+        return switch (w.verdict()) {
+            case WARM -> "gets warm";
+            case COOLS_OUT -> "COOLS OUT";
+            case STAYS_COLD -> "STAYS COLD";
+        };
+    }
+
+    private static String cold(WarmUp w, Display show) {
+        StringBuilder line = new StringBuilder("at ").append(show.format(Quantity.TEMPERATURE, w.ambient()));
+        for (WarmUp.Reached r : w.reached()) {
+            if (r.time().isPresent()) {
+                line.append(String.format(
+                        Locale.ROOT,
+                        ", %s after %.1f min",
+                        show.format(Quantity.TEMPERATURE, r.mark()),
+                        r.time().getAsDouble() / 60.0));
+            }
+        }
+        if (w.verdict() == WarmUp.Verdict.COOLS_OUT) {
+            line.append(", falls back to ").append(show.format(Quantity.TEMPERATURE, w.coldest()));
+        }
+        return line.append("; ends with coolant at ")
+                .append(show.format(Quantity.TEMPERATURE, w.coolant()))
+                .append(", cabin at ")
+                .append(show.format(Quantity.TEMPERATURE, w.cabin()))
+                .toString();
     }
 
     private static String day(Ceiling c, Display show) {

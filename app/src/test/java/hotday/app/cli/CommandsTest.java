@@ -166,6 +166,21 @@ class CommandsTest {
     }
 
     @Test
+    void predictRunsAColdMorning() {
+        assertThat(run("predict", sheet, "--json", "--case", "cold-morning")).isZero();
+        assertThat(json().get("cases")).isEmpty();
+        JsonNode cold = json().get("cold").get(0);
+        assertThat(cold.get("ambient_degC").asDouble()).isCloseTo(-10.0, within(1e-9));
+        assertThat(cold.get("verdict").asString()).isEqualTo("warm");
+        assertThat(cold.get("reach")).hasSize(3);
+        assertThat(run("predict", sheet, "--case", "cold-morning")).as(err()).isZero();
+        assertThat(out()).contains("gets warm", "Cold morning", "cabin at").doesNotContain("gives way");
+        retype("opens: ", "leak: 20 %, opens: ");
+        assertThat(run("predict", sheet, "--case", "cold-morning")).as(out()).isEqualTo(1);
+        assertThat(out()).contains("STAYS COLD");
+    }
+
+    @Test
     void predictTellsWhatAnotherValueWouldChange() {
         int status = run("predict", sheet, "--json", "--case", "loaded-climb", "--what-if", "radiator.depth=60 mm");
         assertThat(status).as(err()).isBetween(0, 1);

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A situation that the vehicle must stand: a road and a day but for its temperature, which is what is asked. One phase without
+ * A situation that the vehicle must stand: a road and a day, mostly but for its temperature, which is what is asked. One phase without
  * an end is a steady case; anything else moves and is run through in time, the fan by its schedule.
  *
  * @param id for programs: lower case, hyphens
@@ -50,13 +50,18 @@ public record Case(String id, String title, Start start, Day day, List<Phase> ph
     }
 
     /**
-     * The day but for its temperature.
+     * The day, mostly but for its temperature.
      *
      * @param sun W/m2
      * @param humidity relative, 0..1
      * @param altitude m; empty: the sheet's
+     * @param ambient K, where the case belongs to one outside temperature and no ceiling is asked
      */
-    public record Day(double sun, double humidity, OptionalDouble altitude) {}
+    public record Day(double sun, double humidity, OptionalDouble altitude, OptionalDouble ambient) {
+        public Day(double sun, double humidity, OptionalDouble altitude) {
+            this(sun, humidity, altitude, OptionalDouble.empty());
+        }
+    }
 
     /**
      * @param duration s; infinite for a steady case and for the settled start of a moving one
@@ -109,9 +114,9 @@ public record Case(String id, String title, Start start, Day day, List<Phase> ph
         return phases.size() == 1 && first().endless() && start == Start.SETTLED;
     }
 
-    /** Asks whether a vehicle gets and stays warm; a ceiling of it says nothing. */
+    /** Asks on one cold day whether a vehicle gets and stays warm; a ceiling of it says nothing. */
     public boolean forCold() {
-        return start == Start.SOAKED && first().heater() > 0.0;
+        return day.ambient().isPresent();
     }
 
     /** What comes first. */

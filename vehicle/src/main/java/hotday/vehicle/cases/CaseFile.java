@@ -26,6 +26,8 @@ public final class CaseFile {
     private static final double BRIGHTEST = 1500.0; // W/m2, above what reaches the ground
     private static final double LOWEST = -500.0; // m
     private static final double HIGHEST = 6000.0; // m
+    private static final double COLDEST = 223.15; // K
+    private static final double WARMEST = 298.15; // K
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final List<String> LIMITS =
             Arrays.stream(Limit.values()).map(Limit::id).toList();
@@ -65,11 +67,11 @@ public final class CaseFile {
     }
 
     private Case kase() {
-        root.refuseUnknown("case", "title", "start", "sun", "humidity", "altitude", "limits", "phases");
+        root.refuseUnknown("case", "title", "start", "sun", "humidity", "altitude", "ambient", "limits", "phases");
         String id = id();
         String title = root.requiredText("title").orElse("");
         Case.Start start = start();
-        Case.Day day = day();
+        Case.Day day = day(start);
         List<Limit> limits = limits();
         List<Case.Phase> phases = phases(start);
         file.faults().throwIfAny();
@@ -93,13 +95,23 @@ public final class CaseFile {
                 : Case.Start.SETTLED;
     }
 
-    private Case.Day day() {
+    private Case.Day day(Case.Start start) {
         double sun = root.requiredQuantity("sun", Quantity.IRRADIANCE, 0.0, BRIGHTEST);
         double humidity = root.requiredQuantity("humidity", Quantity.RATIO, 0.0, 1.0);
-        OptionalDouble altitude = root.optionalQuantity("altitude", Quantity.LENGTH, LOWEST, HIGHEST).stream()
+        OptionalDouble altitude = optional("altitude", Quantity.LENGTH, LOWEST, HIGHEST);
+        OptionalDouble ambient = optional("ambient", Quantity.TEMPERATURE, COLDEST, WARMEST);
+        if (ambient.isPresent() && start == Case.Start.SETTLED) {
+            root.fault(
+                    "ambient",
+                    "'ambient' belongs to a cold start: 'start: soaked' is needed beside it, or leave it out and a ceiling is searched");
+        }
+        return new Case.Day(sun, humidity, altitude, ambient);
+    }
+
+    private OptionalDouble optional(String key, Quantity quantity, double least, double most) {
+        return root.optionalQuantity(key, quantity, least, most).stream()
                 .mapToDouble(Double::doubleValue)
                 .findFirst();
-        return new Case.Day(sun, humidity, altitude);
     }
 
     private List<Limit> limits() {

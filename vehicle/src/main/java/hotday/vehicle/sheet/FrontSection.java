@@ -27,8 +27,7 @@ final class FrontSection {
                 "opening_area",
                 "exit_loss",
                 "draught_height",
-                "sealing",
-                "stack_resistance");
+                "sealing");
         double ram = s.value(
                 "ram_recovery",
                 Quantity.RATIO,
@@ -55,14 +54,7 @@ final class FrontSection {
         double height = s.value(
                 "draught_height", Quantity.LENGTH, "0 m", "3 m", "0.4 m", "warm column behind the core; from memory");
         String sealing = s.word("sealing", "fair", "some gaps around the stack", "good", "fair", "poor");
-        double stack = s.value(
-                "stack_resistance",
-                Quantity.PRESSURE_DIFFERENCE,
-                "0 Pa",
-                "200 Pa",
-                "4 Pa",
-                "a condenser in front: 4 Pa at 1 m/s, growing with its square; from memory");
         return new VehicleSpec.FrontEnd(
-                ram, base, opening, exit, height, Sealing.valueOf(sealing.toUpperCase(Locale.ROOT)), stack);
+                ram, base, opening, exit, height, Sealing.valueOf(sealing.toUpperCase(Locale.ROOT)));
     }
 }

@@ -423,7 +423,6 @@ public record VehicleSpec(
      * @param exitLoss of grille, bay and exit together, referred to the dynamic pressure at the core face
      * @param draughtHeight of the natural draught behind the core, m
      * @param sealing decides how much hot air comes back at rest
-     * @param stackResistanceSquare of everything else in front of the radiator, Pa/(m/s)^2 face speed
      */
     public record FrontEnd(
             double ramRecovery,
@@ -431,8 +430,7 @@ public record VehicleSpec(
             double openingArea,
             double exitLoss,
             double draughtHeight,
-            Sealing sealing,
-            double stackResistanceSquare) {}
+            Sealing sealing) {}
 
     /** What a core in the stack cools. */
     public enum CoreKind {

@@ -49,6 +49,26 @@ class CaseFileTest {
     }
 
     @Test
+    void anAmbientOfItsOwnBelongsToAColdStart() throws IOException {
+        String phase = "speed: 20 km/h, duration: 10 min, heater: 100 %";
+        String cold = text("soaked", phase).replace("sun:", "ambient: 14 degF\nsun:");
+        assertThat(read(cold).day().ambient().orElseThrow()).isCloseTo(263.15, within(1e-9));
+        assertThat(read(cold).forCold()).isTrue();
+        assertThat(settled("speed: 20 km/h").forCold()).isFalse();
+        List<Finding> wrong = faults(text("settled", phase).replace("sun:", "ambient: -10 degC\nsun:"));
+        assertThat(wrong).singleElement().satisfies(f -> {
+            assertThat(f.key()).isEqualTo("value-wrong");
+            assertThat(f.place().orElseThrow().line()).isEqualTo(4);
+        });
+        assertThat(faults(cold.replace("14 degF", "14")))
+                .extracting(Finding::key)
+                .contains("unit-missing");
+        assertThat(faults(cold.replace("14 degF", "140 degF")))
+                .extracting(Finding::key)
+                .contains("out-of-range");
+    }
+
+    @Test
     void everyKeyArrivesInSi() throws IOException {
         Files.writeString(folder.resolve("road.csv"), "time [s],speed [km/h]\n0,0\n60,36\n");
         Case kase = read("""
