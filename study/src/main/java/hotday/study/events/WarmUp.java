@@ -43,7 +43,7 @@ final class WarmUp {
             add(
                     opens,
                     Kind.THERMOSTAT_OPEN,
-                    drops ? 0.75 : watched ? 0.5 : 0.35,
+                    drops ? 0.75 : watched ? 0.4 : 0.3,
                     drops
                             ? "warm-up ends and coolant drops, engine heat as before"
                             : "warm-up slows, engine heat as before");
