@@ -16,6 +16,9 @@ final class Compressor {
     private static final int FEWEST = 60; // s of warm idle
     private static final double LESSER_SHARE = 0.05;
     private static final double LEAST_SEPARATION = 6.0;
+    /** What changes slower than over so long, s, is drift: warming of oil, a wandering battery. */
+    private static final int DRIFT = 90;
+
     /** A compressor takes at least a fifth more of an idling engine; a fan's current takes a tenth at most. */
     private static final double LEAST_RATIO = 1.22;
 
@@ -68,12 +71,12 @@ final class Compressor {
     }
 
     private Switching find() {
-        double[] load = Middle.ofThree(run.load);
-        double[] manifold = Middle.ofThree(run.manifold);
-        TwoLevels ofLoad = TwoLevels.of(warmOnly(load));
-        TwoLevels ofManifold = TwoLevels.of(warmOnly(manifold));
-        boolean byLoad = plain(ofLoad) && count(load) >= FEWEST;
-        boolean byManifold = plain(ofManifold) && count(manifold) >= FEWEST;
+        double[] load = evened(warmOnly(Middle.ofThree(run.load)));
+        double[] manifold = evened(warmOnly(Middle.ofThree(run.manifold)));
+        TwoLevels ofLoad = TwoLevels.of(load);
+        TwoLevels ofManifold = TwoLevels.of(manifold);
+        boolean byLoad = plain(ofLoad) && Middle.present(load).length >= FEWEST;
+        boolean byManifold = plain(ofManifold) && Middle.present(manifold).length >= FEWEST;
         double[] share = new double[run.size()];
         for (int i = 0; i < share.length; i++) {
             double a = byLoad ? ofLoad.share(load[i]) : Double.NaN;
@@ -100,8 +103,19 @@ final class Compressor {
         return out;
     }
 
-    private int count(double[] channel) {
-        return Middle.present(warmOnly(channel)).length;
+    /** With the slow drift of both levels together taken away. */
+    private static double[] evened(double[] channel) {
+        TwoLevels levels = TwoLevels.of(channel);
+        double middle = 0.5 * (levels.low() + levels.high());
+        double[] off = new double[channel.length];
+        for (int i = 0; i < off.length; i++) {
+            off[i] = channel[i] - (channel[i] > middle ? levels.high() : levels.low());
+        }
+        double[] out = channel.clone();
+        for (int i = 0; i < out.length; i++) {
+            out[i] -= Double.isNaN(out[i]) || Double.isNaN(middle) ? 0.0 : Middle.median(off, i - DRIFT, i + DRIFT + 1);
+        }
+        return out;
     }
 
     private Switching follow(double[] share, TwoLevels told, double separation, boolean byLoad, boolean byManifold) {

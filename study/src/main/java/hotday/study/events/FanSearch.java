@@ -41,12 +41,14 @@ final class FanSearch {
     private final Seconds run;
     private final Compressor.Switching compressor;
     private final LoadStep steps;
+    private final Idle idle;
     private final List<Swing> swings;
 
     FanSearch(Seconds run, Compressor.Switching compressor) {
         this.run = run;
         this.compressor = compressor;
         this.steps = new LoadStep(run);
+        this.idle = new Idle(run);
         this.swings = Swing.of(run.coolant).stream().filter(this::fast).toList();
     }
 
@@ -140,11 +142,7 @@ final class FanSearch {
     }
 
     private boolean standstill(Swing s) {
-        int end = s.lost(run.coolant, Swing.LEAST);
-        boolean creeps = Seconds.recorded(run.speed)
-                ? speed(s, Swing.LEAST) <= CREEPS
-                : Middle.greatest(run.engineSpeed, s.peak() - JUST_BEFORE, end + 1)
-                        <= SAME_ENGINE_SPEED * engineSpeedBefore(s);
+        boolean creeps = idle.stoodThroughout() || speed(s, Swing.LEAST) <= CREEPS;
         return creeps && fasterThanItRose(s) && (evenEngine(s) || seenStart(s).channels() > 0);
     }
 
@@ -171,7 +169,7 @@ final class FanSearch {
         return Middle.greatest(run.speed, s.peak() - JUST_BEFORE, s.lost(run.coolant, kelvin) + 1);
     }
 
-    /** A deep fall with speed, engine speed and load as in the minute before: neither ram air nor less heat did it. */
+    /** A deep fall with speed and load as in the minute before: neither ram air nor less heat did it. */
     private boolean sameRoad(Swing s) {
         int end = s.lost(run.coolant, DEEP);
         if (end < 0 || rate(s, DEEP) < LEAST_RATE) {

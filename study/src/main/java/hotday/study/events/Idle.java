@@ -1,5 +1,7 @@
 package hotday.study.events;
 
+import java.util.Arrays;
+
 /** Where a run stands with the engine idling, second by second. */
 final class Idle {
     private static final double STANDS = 0.5; // m/s
@@ -11,14 +13,20 @@ final class Idle {
     private static final double FASTEST = 1.7;
 
     private static final double LOWEST_SHARE = 0.1;
+    /** No warm road engine idles faster, whatever is on, rad/s (1250 rpm). Common practice, no source. */
+    private static final double NO_IDLE = 130.0;
+    /** A run without road speed stands when the engine idles for so much of it. */
+    private static final double STANDS_SHARE = 0.95;
 
     private final Seconds run;
     private final double fastest;
+    private final boolean stood;
     private final boolean[] idle;
 
     Idle(Seconds run) {
         this.run = run;
-        this.fastest = FASTEST * lowest(run);
+        this.fastest = Math.min(FASTEST * lowest(run), NO_IDLE);
+        this.stood = !Seconds.recorded(run.speed) && idleShare() >= STANDS_SHARE;
         this.idle = new boolean[run.size()];
         for (int i = 0; i < idle.length; i++) {
             idle[i] = all(i);
@@ -45,8 +53,21 @@ final class Idle {
     }
 
     private boolean one(int i) {
-        boolean stands = Seconds.recorded(run.speed) ? run.speed[i] <= STANDS : true;
-        return stands && run.runs(i) && !(run.engineSpeed[i] > fastest);
+        return (stood || run.speed[i] <= STANDS) && run.runs(i) && !(run.engineSpeed[i] > fastest);
+    }
+
+    private double idleShare() {
+        double[] running = run.engineSpeed.clone();
+        for (int i = 0; i < running.length; i++) {
+            running[i] = run.runs(i) ? running[i] : Double.NaN;
+        }
+        double[] present = Middle.present(running);
+        return (double) Arrays.stream(present).filter(n -> n <= fastest).count() / Math.max(1, present.length);
+    }
+
+    /** True when nobody recorded the road speed but the engine idled all the time. */
+    boolean stoodThroughout() {
+        return stood;
     }
 
     boolean at(int second) {

@@ -75,6 +75,18 @@ class EventsTest {
         }
     }
 
+    /** Without road speed a drive could be anything; a run that idles throughout stood. */
+    @Test
+    void withoutRoadSpeed() {
+        for (int seed = 0; seed < SEEDS; seed++) {
+            MadeRun driven = new MadeRun(seed, 1.0, 2500.0);
+            driven.drive(driven.between(84.0, 95.0));
+            nothing(seed, Events.of(driven.withoutSpeed()));
+            MadeRun idled = new MadeRun(seed, 1.0, 1500.0).fan(98.0, 92.0, 0.08);
+            sameTimes(seed, Events.of(idled.withoutSpeed()).of(Kind.FAN_ON), idled.fanOn, ON_TIME);
+        }
+    }
+
     private static void nothing(long seed, Inferred seen) {
         assertThat(seen.events()).as("seed %d", seed).isEmpty();
         assertThat(seen.summary().fanCycles()).isZero();

@@ -70,7 +70,7 @@ final class MadeRun {
         return this;
     }
 
-    /** Compressor cycling over warm idle; load creeps down by a tenth over the run. */
+    /** Compressor cycling over warm idle; load creeps down by a fifth over the run. */
     MadeRun compressor(double from) {
         double on = between(12.0, 25.0);
         double off = between(9.0, 14.0);
@@ -82,7 +82,7 @@ final class MadeRun {
                 (runs ? compressorOn : compressorOff).add(time[i]);
                 next = time[i] + (runs ? on : off) * between(0.85, 1.15);
             }
-            load[i] *= (runs ? 1.42 : 1.0) * (1.0 - 0.1 * i / time.length);
+            load[i] *= (runs ? 1.42 : 1.0) * (1.0 - 0.2 * i / time.length);
             engineSpeed[i] *= runs ? 1.25 : 1.0;
             voltage[i] -= runs ? 0.1 : 0.0;
             compressorSeconds += runs ? 1.0 / hertz : 0.0;
@@ -161,6 +161,12 @@ final class MadeRun {
     Trace coolantAndSpeedOnly() {
         Trace all = trace();
         return new Trace("made", time, all.coolant(), none(), all.speed(), none(), none(), none(), 1.0);
+    }
+
+    Trace withoutSpeed() {
+        Trace all = trace();
+        return new Trace(
+                "made", time, all.coolant(), all.engineSpeed(), none(), all.load(), none(), all.voltage(), 1.0);
     }
 
     private double[] none() {
