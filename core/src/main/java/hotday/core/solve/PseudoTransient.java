@@ -17,11 +17,17 @@ public final class PseudoTransient {
     private static final double LONG = 1e6; // s; longer is as good as endless
     private static final double LONGEST_MOVE = 25.0; // in scales
     private static final double SHORTEST = 1e-3; // s
+    private static final double SHORTEST_REACH =
+            2.0; // in scales; halved while rates grow, not to jump a kink to and fro
+    private static final double LONGER = 1.5; // reach after each step on which they do not
     private static final double AGAIN = 20.0; // s, after Newton's way failed
     private static final double GROWTH = 8.0; // of the step, halved each time Newton's way fails
+    private static final double GAINING = 4.0; // at least, as long as rates die away
     private static final double SLOWEST_GROWTH = 1.3;
     private static final double FASTEST_SHRINKING = 0.2;
     private static final int NEWTON_STEPS = 12; // before its way counts as failed
+    private static final int STEPS_BACK = 2; // with rates that grow, likewise
+    private static final double RECOVERY = 1.5; // of growth, at each step that goes well
     private static final double CLOSE = 1e-9; // move in scales that ends the search
     private static final double SETTLING = 1e-3; // move in scales from which Newton's way is tried
     private static final double SLOW = 0.2; // contraction from which the slopes are taken anew
@@ -72,7 +78,8 @@ public final class PseudoTransient {
     /**
      * Moves {@code y} to rest.
      *
-     * @param first pseudo time step, s: short from a far start, {@link Double#POSITIVE_INFINITY} from a close one
+     * @param first pseudo time step, s: short from a far start; {@link Double#POSITIVE_INFINITY} from a close one, which gives up
+     *     where Newton's way does not lead there
      * @return false when it did not come to rest; {@code y} is then where it got to
      */
     public boolean solve(Rates rates, double[] y, double first) {
@@ -80,7 +87,10 @@ public final class PseudoTransient {
         double dt = Math.min(ENDLESS, first);
         double growth = GROWTH;
         int newtonSteps = 0;
-        factored &= dt >= ENDLESS;
+        int back = 0;
+        double reach = LONGEST_MOVE;
+        boolean near = dt >= ENDLESS;
+        factored &= near;
         rate(rates, y, f);
         double before = size(f);
         double lastMove = Double.POSITIVE_INFINITY;
@@ -90,20 +100,28 @@ public final class PseudoTransient {
             }
             System.arraycopy(f, 0, move, 0, n);
             DenseLu.solve(matrix, n, pivot, move);
-            double moved = advance(y);
+            double moved = advance(y, reach);
             rate(rates, trial, next);
             double after = size(next);
             boolean newton = dt >= ENDLESS;
             boolean lost = !(after < Double.POSITIVE_INFINITY);
-            if (lost || newtonSteps > NEWTON_STEPS) {
+            back += newton && after > before && moved > SETTLING ? 1 : 0;
+            if (lost || newtonSteps > NEWTON_STEPS || back > STEPS_BACK) {
                 growth = Math.max(SLOWEST_GROWTH, 0.5 * growth);
                 dt = newton ? AGAIN : Math.max(SHORTEST, 0.1 * dt);
+                if (near) {
+                    return false;
+                }
                 newtonSteps = 0;
+                back = 0;
                 factored = false;
                 if (lost) {
                     continue;
                 }
             }
+            reach = after > before
+                    ? Math.max(SHORTEST_REACH, 0.5 * Math.min(reach, moved))
+                    : Math.min(LONGEST_MOVE, LONGER * reach);
             System.arraycopy(trial, 0, y, 0, n);
             System.arraycopy(next, 0, f, 0, n);
             if (newton && moved < CLOSE) {
@@ -114,8 +132,8 @@ public final class PseudoTransient {
                 factored &= moved <= SLOW * lastMove;
             } else {
                 double ratio = before / Math.max(after, Double.MIN_NORMAL);
-                growth = ratio < 1.0 ? Math.max(SLOWEST_GROWTH, 0.6 * growth) : growth;
-                dt *= Math.max(FASTEST_SHRINKING, Math.min(growth, ratio));
+                growth = ratio < 1.0 ? Math.max(SLOWEST_GROWTH, 0.6 * growth) : Math.min(GROWTH, RECOVERY * growth);
+                dt *= Math.max(FASTEST_SHRINKING, Math.min(growth, ratio > 1.0 ? Math.max(GAINING, ratio) : ratio));
                 dt = moved < SETTLING || dt > LONG ? ENDLESS : Math.max(SHORTEST, dt);
                 factored = false;
             }
@@ -164,12 +182,12 @@ public final class PseudoTransient {
     }
 
     /** Writes the moved values to {@code trial} and tells the largest move in scales; all moves shrink alike. */
-    private double advance(double[] y) {
+    private double advance(double[] y, double reach) {
         double largest = 0.0;
         for (int i = 0; i < n; i++) {
             largest = Math.max(largest, Math.abs(move[i]) / scale[i]);
         }
-        double limit = largest > LONGEST_MOVE ? LONGEST_MOVE / largest : 1.0;
+        double limit = largest > reach ? reach / largest : 1.0;
         for (int i = 0; i < n; i++) {
             trial[i] = Math.max(low[i], Math.min(high[i], y[i] + limit * move[i]));
         }

@@ -56,6 +56,35 @@ class PseudoTransientTest {
         assertThat(y[0]).isCloseTo(50.0, within(1e-8));
     }
 
+    /** Steep between -1 and 1, flat outside: from 2 a full step lands as far on the other side, and so back. */
+    @Test
+    void kinksAreNotJumpedToAndFro() {
+        double[] y = {2.0};
+        PseudoTransient solver = solver(1);
+        boolean found = solver.solve(
+                (s, out) -> {
+                    double inside = Math.max(-1.0, Math.min(1.0, s[0]));
+                    out[0] = -5.0 * inside - 0.1 * (s[0] - inside);
+                },
+                y,
+                20.0);
+        assertThat(found).isTrue();
+        assertThat(y[0]).isCloseTo(0.0, within(1e-8));
+        assertThat(solver.evaluations()).isLessThan(40);
+    }
+
+    /** From 2 the slope leads ever further out (Newton on the arc tangent). */
+    @Test
+    void newtonsWayGivesUpSoonAndShorterStepsGetThere() {
+        PseudoTransient solver = solver(1);
+        PseudoTransient.Rates away = (s, out) -> out[0] = -Math.atan(s[0]) - 1e-3 * s[0];
+        double[] y = {200.0};
+        solver.solve(away, y, Double.POSITIVE_INFINITY);
+        assertThat(solver.evaluations()).isLessThan(30);
+        assertThat(solver.solve(away, y, 1.0)).isTrue();
+        assertThat(y[0]).isCloseTo(0.0, within(1e-8));
+    }
+
     @Test
     void aCloseStartIsNewton() {
         double[] y = {2.0, 3.0};

@@ -54,7 +54,19 @@ public record Ceiling(
      * @param ambient K, or an end of the searched range
      * @param again true when it holds again above
      */
-    public record Crossing(Limit limit, double ambient, Reach reach, boolean again) {}
+    public record Crossing(Limit limit, double ambient, Reach reach, boolean again) {
+        Crossing notBelow(double least) {
+            return ambient < least ? new Crossing(limit, least, Reach.FOUND, again) : this;
+        }
+
+        static Crossing above(Limit limit) {
+            return new Crossing(limit, AmbientCeiling.HIGHEST, Reach.ABOVE_RANGE, false);
+        }
+
+        static Crossing below(Limit limit) {
+            return new Crossing(limit, AmbientCeiling.LOWEST, Reach.BELOW_RANGE, false);
+        }
+    }
 
     /**
      * How one limit stands on the day looked at.

@@ -12,6 +12,7 @@ import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
 import hotday.vehicle.spec.VehicleSpec;
+import java.util.Optional;
 
 /**
  * One case tried on one plant at outside temperatures of choice: settled, or run through in time with fan schedule and
@@ -19,6 +20,19 @@ import hotday.vehicle.spec.VehicleSpec;
  */
 public final class Trial {
     private static final Limit[] LIMITS = Limit.values();
+    /** What could still heat the coolant once the engine stands. */
+    private static final State[] HEATING = {
+        State.METAL,
+        State.JACKET,
+        State.OIL,
+        State.RADIATOR_INLET,
+        State.RADIATOR_MIDDLE,
+        State.RADIATOR_OUTLET,
+        State.HEATER,
+        State.BAY,
+        State.SUMP,
+        State.CONDENSING
+    };
     /** s over which cabin cooling and supply are averaged. */
     private static final double MEAN = 60.0;
     /** s that a soaked cabin is given before its cooling counts. */
@@ -28,26 +42,34 @@ public final class Trial {
     /** A last phase is over when coolant and head pressure have not reached a new worst for this long, s. */
     private static final double PAST_PEAK = 120.0;
 
-    private final VehicleSpec spec;
+    /** K; a first rest is looked for here, where the thermostat is wide open, and followed down to the day. */
+    private static final double EASY = 333.15;
+    /** K between two rests on that way. */
+    private static final double STRIDE = 10.0;
+
     private final Case kase;
     private final Run run;
     private final Equilibrium rest;
+    private final Equilibrium like;
+    private final Optional<Phase> lasting;
     private final Road road;
     private final Controls controls;
     private final double pressure;
     private final double boiling;
     private final double[] limits = new double[LIMITS.length];
     private final double[] worst = new double[LIMITS.length];
+    private Phase steady; // whose road is in the inputs and stays as it is
     private boolean found;
     private double cooling;
     private double supply;
     private double untilCooled;
 
     public Trial(VehicleSpec spec, Plant plant, Case kase) {
-        this.spec = spec;
         this.kase = kase;
         this.run = new Run(plant);
         this.rest = new Equilibrium(run);
+        this.like = new Equilibrium(run);
+        this.lasting = lasting(kase);
         this.road = new Road(spec);
         this.controls = new Controls(spec);
         this.pressure = Air.isaPressure(kase.day().altitude().orElse(spec.altitude()));
@@ -118,15 +140,79 @@ public final class Trial {
     }
 
     private boolean settleFirst(double ambient) {
-        outside(ambient);
-        apply(kase.first(), 0.0);
-        run.set(Input.CYCLING_AVERAGED, 1.0);
-        run.set(Input.COMPRESSOR, kase.airConditioning() && run.plant().conditioned() ? 1.0 : 0.0);
+        if (!rest.close()) {
+            approach(rest, kase.first(), ambient);
+        }
+        stand(kase.first(), ambient);
         found = rest.settle();
         clear();
         startMeans();
         note();
         return found;
+    }
+
+    private void approach(Equilibrium from, Phase phase, double ambient) {
+        boolean rests = true;
+        for (double on = EASY; rests && on > ambient + 0.5 * STRIDE; on -= STRIDE) {
+            stand(phase, on);
+            rests = from.settleQuickly();
+        }
+    }
+
+    private void stand(Phase phase, double ambient) {
+        outside(ambient);
+        apply(phase, 0.0);
+        boolean conditioned =
+                phase.conditioning() != Conditioning.OFF && run.plant().conditioned();
+        run.set(Input.CYCLING_AVERAGED, 1.0);
+        run.set(Input.COMPRESSOR, conditioned ? 1.0 : 0.0);
+    }
+
+    /** Starts the next search for a rest of the first phase from a state that lies close to it. */
+    void startFrom(double[] state) {
+        rest.startFrom(state);
+    }
+
+    /** Copies the rest of the first phase in the last try; false when there was none. */
+    boolean rest(double[] state) {
+        rest.last(state);
+        return rest.close();
+    }
+
+    /** The last phase that could go on for ever: what a moving case is most like. */
+    private static Optional<Phase> lasting(Case kase) {
+        return kase.phases().stream()
+                .filter(p -> p.trace().isEmpty() && p.engine() != Case.Engine.OFF)
+                .reduce((before, after) -> after);
+    }
+
+    /**
+     * Settles the first phase and the last that could go on for ever, and notes the worse of both: headrooms run about parallel to
+     * those of the case in time. False when there is no such phase or a rest is hard to find.
+     */
+    boolean settleLike(double ambient) {
+        if (lasting.isEmpty()) {
+            return false;
+        }
+        run.set(Input.FAN_DEMAND, 0.5);
+        run.set(Input.FAN_BY_SCHEDULE, 1.0);
+        clear();
+        found = kase.start() == Case.Start.SOAKED || settleQuickly(rest, kase.first(), ambient);
+        if (found && (kase.start() == Case.Start.SOAKED || lasting.get() != kase.first())) {
+            found = settleQuickly(like, lasting.get(), ambient);
+        }
+        return found;
+    }
+
+    private boolean settleQuickly(Equilibrium from, Phase phase, double ambient) {
+        if (!from.close()) {
+            approach(from, phase, ambient);
+        }
+        stand(phase, ambient);
+        boolean rests = from.settleQuickly();
+        startMeans();
+        note();
+        return rests;
     }
 
     /** Tries the case: settled with the fan at full speed, or in time with the fan by its schedule. */
@@ -173,13 +259,29 @@ public final class Trial {
         double elapsed = 0.0;
         double sinceWorst = 0.0;
         run.restart();
-        while (elapsed < phase.duration()
-                && !(last && sinceWorst > PAST_PEAK && !phase.trace().isPresent())) {
+        while (elapsed < phase.duration() && !(last && over(phase, sinceWorst))) {
             tick(phase, elapsed);
             elapsed += Controls.TICK;
             followMeans(phase);
             sinceWorst = note() ? 0.0 : sinceWorst + Controls.TICK;
         }
+    }
+
+    private boolean over(Phase phase, double sinceWorst) {
+        return phase.trace().isEmpty() && (sinceWorst > PAST_PEAK || (phase.engine() == Case.Engine.OFF && cooled()));
+    }
+
+    /**
+     * With the engine off and nothing but coolant to judge: no part is hotter than the coolant has been, so it will not be that hot again.
+     */
+    private boolean cooled() {
+        double hottest = worst(Limit.COOLANT);
+        for (State state : HEATING) {
+            if (run.get(state) > hottest) {
+                return false;
+            }
+        }
+        return !judges(Limit.GEARBOX) && !judges(Limit.HEAD_PRESSURE) && !judges(Limit.CABIN_COOLING);
     }
 
     /** One tenth of a second of a phase: road, controllers, then the vehicle. */
@@ -190,7 +292,10 @@ public final class Trial {
 
     /** Road and controllers alone, for who moves the vehicle otherwise; outputs of the run must be those of its state. */
     public void control(Phase phase, double elapsed) {
-        apply(phase, elapsed);
+        if (phase != steady) {
+            apply(phase, elapsed);
+            steady = phase.trace().isPresent() ? null : phase;
+        }
         controls.tick(run, phase);
     }
 
@@ -216,6 +321,7 @@ public final class Trial {
     }
 
     private void outside(double ambient) {
+        steady = null;
         run.set(Input.AMBIENT, ambient);
         run.set(Input.PRESSURE, pressure);
         run.set(Input.SUN, kase.day().sun());

@@ -51,9 +51,39 @@ public final class Equilibrium {
                 .toArray();
     }
 
+    /** Whether the last search found a rest, where the next one starts. */
+    public boolean close() {
+        return close;
+    }
+
+    /** Copies the last rest that was found. */
+    public void last(double[] state) {
+        System.arraycopy(kept, 0, state, 0, State.COUNT);
+    }
+
     /** Starts the next search from far: everything soaked, fan where it is asked to be. */
     public void forget() {
         close = false;
+    }
+
+    /** Starts the next search from a state that lies close to its rest. */
+    public void startFrom(double[] state) {
+        System.arraycopy(state, 0, kept, 0, State.COUNT);
+        solver.forget();
+        close = true;
+    }
+
+    /** Settles the run like {@link #settle}, but gives up at once where a rest is hard to find: for guesses. */
+    public boolean settleQuickly() {
+        return keep(again() || searchFromFar());
+    }
+
+    private boolean keep(boolean rests) {
+        close = rests;
+        if (rests) {
+            run.state(kept);
+        }
+        return rests;
     }
 
     /**
@@ -62,17 +92,26 @@ public final class Equilibrium {
      * @return false when it does not come to rest; the run is then where the search ended
      */
     public boolean settle() {
-        if (close) {
-            run.state(kept);
-            if (search(Double.POSITIVE_INFINITY)) {
-                return true;
-            }
-            run.start(kept, run.time());
+        return keep(again() || searchFromFar() || live());
+    }
+
+    /** From the last rest. */
+    private boolean again() {
+        if (!close) {
+            return false;
         }
+        run.start(kept, run.time());
+        if (search(Double.POSITIVE_INFINITY)) {
+            return true;
+        }
+        run.start(kept, run.time());
+        return search(FAR);
+    }
+
+    private boolean searchFromFar() {
         solver.forget();
         warm();
-        close = search(FAR) || live();
-        return close;
+        return search(FAR);
     }
 
     /** Lets the vehicle live until it rests, then looks closely: for what jumps where Newton's way needs a slope. */

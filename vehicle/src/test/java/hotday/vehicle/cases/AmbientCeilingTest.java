@@ -87,6 +87,47 @@ class AmbientCeilingTest {
         }
     }
 
+    /** What the search promises of a moving case: a try a little below holds, a try a little above does not. */
+    @Test
+    void aMovingCeilingLiesBetweenATryThatHoldsAndOneThatDoesNot() {
+        double little = 0.1; // K; fan and clutch scatter by less
+        for (Case kase : StandardCases.all()) {
+            if (!kase.steady() && !kase.forCold()) {
+                Ceiling c = new AmbientCeiling(spec).find(plant, kase, 0.0);
+                assertThat(c.reach()).as(kase.id()).isEqualTo(Ceiling.Reach.FOUND);
+                Trial trial = new Trial(spec, plant, kase);
+                trial.at(c.ambient() - little);
+                assertThat(trial.headroom(c.binding())).as(kase.id()).isPositive();
+                trial.at(c.ambient() + little);
+                assertThat(trial.headroom(c.binding())).as(kase.id()).isNegative();
+                assertThat(c.crossings()).extracting(Ceiling.Crossing::limit).startsWith(c.binding());
+            }
+        }
+    }
+
+    /** A soak may end as soon as nothing is hotter than the coolant has been; ticked to its end it finds no worse. */
+    @Test
+    void aSoakThatEndsEarlyMissesNothing() {
+        Case soak = StandardCases.all().stream()
+                .filter(c -> c.id().equals("key-off-soak"))
+                .findFirst()
+                .orElseThrow();
+        Trial trial = new Trial(spec, plant, soak);
+        for (double ambient = 293.15; ambient < 340.0; ambient += 10.0) {
+            trial.at(ambient);
+            double worst = trial.worst(Limit.BOILING);
+            Trial whole = new Trial(spec, plant, soak);
+            whole.begin(ambient);
+            double peak = whole.run().get(State.JACKET);
+            Case.Phase off = soak.phases().get(1);
+            for (int i = 0; 0.1 * i < off.duration(); i++) {
+                whole.tick(off, 0.1 * i);
+                peak = Math.max(peak, whole.run().get(State.JACKET));
+            }
+            assertThat(worst).as("%.2f K", ambient).isCloseTo(peak, within(1e-9));
+        }
+    }
+
     @Test
     void moreRadiatorBetterSealingAndAStrongerCapNeverLowerACeiling() {
         for (Case kase : StandardCases.steady()) {
