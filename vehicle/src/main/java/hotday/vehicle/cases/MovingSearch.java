@@ -86,9 +86,9 @@ final class MovingSearch {
         anchors.add(new Anchor(made, shift));
     }
 
-    /** The compressor may have been cut out by the head pressure: what the cabin then lacks says nothing of cooler days. */
+    /** The compressor may have been cut out by coolant or head pressure: what the cabin then lacks says nothing of cooler days. */
     private static boolean cutOut(Try made) {
-        return made.room(Limit.HEAD_PRESSURE) < 0.0;
+        return made.room(Limit.COOLANT) < 0.0 || made.room(Limit.HEAD_PRESSURE) < 0.0;
     }
 
     private double next(double now) {
@@ -104,7 +104,9 @@ final class MovingSearch {
     /** A rest's headroom may stay for long, cabin cooling above all, and may then fall off. */
     private double paced(double next) {
         Try last = anchors.get(anchors.size() - 1).made();
-        double room = cutOut(last) ? last.room(Limit.HEAD_PRESSURE) / Limit.HEAD_PRESSURE.perKelvin() : last.least();
+        double room = cutOut(last)
+                ? Math.min(last.room(Limit.COOLANT), last.room(Limit.HEAD_PRESSURE) / Limit.HEAD_PRESSURE.perKelvin())
+                : last.least();
         return Crossover.clamp(Math.min(next, last.ambient + room / (room > 0.0 ? FLATTEST : STEEPEST)));
     }
 

@@ -11,7 +11,7 @@ final class SteadySearch {
     private static final double SCAN = 10.0; // K
     private static final double TOLERANCE = 1e-3; // K
     private static final int POINTS = (int) Math.round((AmbientCeiling.HIGHEST - AmbientCeiling.LOWEST) / SCAN) + 1;
-    private static final int EASY = 8; // point of the scan that is settled first: the thermostat is wide open there
+    private static final int MILD = 4; // point of the scan that is tried first
 
     private final Tries tries;
 
@@ -25,10 +25,10 @@ final class SteadySearch {
     }
 
     List<Ceiling.Crossing> crossings() {
-        for (int i = EASY; i >= 0; i--) {
+        for (int i = MILD; i < POINTS; i++) {
             tries.at(AmbientCeiling.LOWEST + i * SCAN);
         }
-        for (int i = EASY + 1; i < POINTS; i++) {
+        for (int i = MILD - 1; i >= 0; i--) {
             tries.at(AmbientCeiling.LOWEST + i * SCAN);
         }
         List<Try> scan = tries.sorted();

@@ -42,11 +42,6 @@ public final class Trial {
     /** A last phase is over when coolant and head pressure have not reached a new worst for this long, s. */
     private static final double PAST_PEAK = 120.0;
 
-    /** K; a first rest is looked for here, where the thermostat is wide open, and followed down to the day. */
-    private static final double EASY = 333.15;
-    /** K between two rests on that way. */
-    private static final double STRIDE = 10.0;
-
     private final Case kase;
     private final Run run;
     private final Equilibrium rest;
@@ -140,23 +135,12 @@ public final class Trial {
     }
 
     private boolean settleFirst(double ambient) {
-        if (!rest.close()) {
-            approach(rest, kase.first(), ambient);
-        }
         stand(kase.first(), ambient);
         found = rest.settle();
         clear();
         startMeans();
         note();
         return found;
-    }
-
-    private void approach(Equilibrium from, Phase phase, double ambient) {
-        boolean rests = true;
-        for (double on = EASY; rests && on > ambient + 0.5 * STRIDE; on -= STRIDE) {
-            stand(phase, on);
-            rests = from.settleQuickly();
-        }
     }
 
     private void stand(Phase phase, double ambient) {
@@ -205,9 +189,6 @@ public final class Trial {
     }
 
     private boolean settleQuickly(Equilibrium from, Phase phase, double ambient) {
-        if (!from.close()) {
-            approach(from, phase, ambient);
-        }
         stand(phase, ambient);
         boolean rests = from.settleQuickly();
         startMeans();

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Tries of one case on one plant, and what came of each; a new one starts at the rest of the one next to it. */
+/** Tries of one case on one plant, and what came of each; a new one starts at the rest of one next to it. */
 final class Tries {
     private static final Limit[] LIMITS = Limit.values();
 
@@ -70,11 +70,15 @@ final class Tries {
         return all.stream().filter(t -> t.ambient == ambient).findFirst().orElseGet(() -> at(ambient));
     }
 
-    /** The trial's next search for a rest starts at that of the nearest try. */
+    /**
+     * The trial's next search for a rest starts at that of the nearest try on a cooler day, else of the nearest: where there are two rests, a
+     * vehicle that warms up comes to the cooler one.
+     */
     void startNear(double ambient) {
         all.stream()
                 .filter(t -> t.rests)
-                .min(Comparator.comparingDouble(t -> Math.abs(t.ambient - ambient)))
+                .min(Comparator.comparing((Try t) -> t.ambient > ambient)
+                        .thenComparingDouble(t -> Math.abs(t.ambient - ambient)))
                 .filter(t -> t != last())
                 .ifPresent(t -> trial.startFrom(t.state));
     }
