@@ -30,10 +30,10 @@ class BrokenInputsTest {
         map = shop.channels();
         run = folder.resolve("run.csv");
         StringBuilder rows = new StringBuilder(
-                "time [s],speed [km/h],engine speed [rpm],fuel flow [g/s],outside air [degC],coolant [degC],oil [degC],fan demand [%],compressor [%]\n");
+                "time [s],speed [km/h],engine speed [rpm],fuel flow [g/s],outside air [degC],barometer [kPa],coolant [degC],oil [degC],fan demand [%],compressor [%]\n");
         for (int i = 0; i < 400; i++) {
             rows.append(i)
-                    .append(i % 2 == 0 ? ",0,700,0.40,20," : ",0,704,0.41,20,")
+                    .append(i % 2 == 0 ? ",0,700,0.40,20,101.3," : ",0,704,0.41,20,101.3,")
                     .append(20 + i / 10)
                     .append(",30,0,0\n");
         }
@@ -115,8 +115,8 @@ class BrokenInputsTest {
 
     @Test
     void textInANumberColumn() throws IOException {
-        replace(run, "100,0,700,0.40,20,30,30", "100,0,700,0.40,20,warm,30");
-        refused(prove(), "run.csv:102:6", "'coolant [degC]'", "'warm'");
+        replace(run, "100,0,700,0.40,20,101.3,30,30", "100,0,700,0.40,20,101.3,warm,30");
+        refused(prove(), "run.csv:102:7", "'coolant [degC]'", "'warm'");
     }
 
     @Test
@@ -151,7 +151,7 @@ class BrokenInputsTest {
 
     @Test
     void allConstantChannel() throws IOException {
-        String text = Files.readString(run).replaceAll("(?m)^(\\d+,0,70.,0.4.,20),\\d+,", "$1,88,");
+        String text = Files.readString(run).replaceAll("(?m)^(\\d+,0,70.,0.4.,20,101.3),\\d+,", "$1,88,");
         Files.writeString(run, text);
         refused(prove(), "run.csv", "coolant_temperature", "88.0 degC in all 400 rows");
     }

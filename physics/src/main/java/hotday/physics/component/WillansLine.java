@@ -40,9 +40,34 @@ public record WillansLine(
         if (!(swept > 0.0)) {
             return 0.0;
         }
-        double n = engineSpeed * THOUSAND_RPM;
-        double friction = frictionConstant + frictionLinear * n + frictionSquare * n * n;
+        double friction = friction(engineSpeed);
         double throttled = Math.min(1.0, Math.max(0.0, 1.0 - brake / swept / PUMPING_GONE));
         return Math.max(0.0, (brake + (friction + pumping * throttled) * swept) / efficiency);
+    }
+
+    private double friction(double engineSpeed) {
+        double n = engineSpeed * THOUSAND_RPM;
+        return frictionConstant + frictionLinear * n + frictionSquare * n * n;
+    }
+
+    /**
+     * Brake power that a fuel power stands for, W: the line read the other way. Without fuel the engine drags with friction and full
+     * pumping, however hard it is pushed.
+     *
+     * @param fuelPower W, 0 or more
+     * @param engineSpeed rad/s
+     */
+    public double brakePower(double fuelPower, double engineSpeed) {
+        double swept = displacement * engineSpeed / (4.0 * Math.PI);
+        if (!(swept > 0.0)) {
+            return 0.0;
+        }
+        double free = efficiency * fuelPower - friction(engineSpeed) * swept;
+        double closed = free - pumping * swept;
+        if (closed <= 0.0) {
+            return closed;
+        }
+        double open = PUMPING_GONE * swept;
+        return free >= open ? free : closed / (1.0 - pumping / PUMPING_GONE);
     }
 }

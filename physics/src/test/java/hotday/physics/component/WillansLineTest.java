@@ -25,6 +25,18 @@ class WillansLineTest {
         assertThat(line.fuelPower(0.0, 3000 * RPM)).isCloseTo(1.87e5 * 2.0e-3 * 25.0, within(1e-6));
     }
 
+    /** Read both ways: light, loaded past where pumping is gone, pushed. */
+    @Test
+    void fuelGivesBackTheBrakePowerItCameFrom() {
+        WillansLine line = new WillansLine(4.8e-3, 0.97e5, 0.15e5, 0.05e5, 5e4, 0.4);
+        for (double brake = -5e3; brake < 250e3; brake += 2.5e3) {
+            double fuel = line.fuelPower(brake, 3000 * RPM);
+            assertThat(line.brakePower(fuel, 3000 * RPM)).isCloseTo(brake, within(1e-6));
+        }
+        assertThat(line.brakePower(0.0, 3000 * RPM)).isNegative();
+        assertThat(line.brakePower(5e3, 0.0)).isZero();
+    }
+
     @Test
     void pumpingFadesAndFuelIsCut() {
         WillansLine line = new WillansLine(4.8e-3, 1e5, 0.0, 0.0, 5e4, 0.4);

@@ -48,6 +48,11 @@ public final class VirtualCar {
         AtomicFile.write(path, out -> out.write(bytes));
     }
 
+    /** Its true values. */
+    public Plant plant() {
+        return hidden;
+    }
+
     /** Recording of the commissioning drive. */
     public Path commissioning() {
         return first;

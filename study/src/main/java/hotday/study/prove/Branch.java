@@ -35,6 +35,9 @@ record Branch(FanRule fan, double heater, boolean airConditioning) {
             run.set(Input.HEATER, heater);
         }
         double demand = run.get(Input.FAN_DEMAND);
+        if (!airConditioning && run.get(Input.COMPRESSOR) <= 0.0) {
+            run.set(Input.CONDENSER_HEAT, 0.0);
+        }
         if (airConditioning && run.get(Input.ENGINE_SPEED) > 0.0) {
             run.set(Input.COMPRESSOR, 1.0);
             demand = Math.max(demand, FAN_WITH_COMPRESSOR);

@@ -12,10 +12,10 @@ import org.hipparchus.random.Well19937c;
  */
 public final class HiddenVehicle {
     /** Draws beyond this many prior standard deviations are pulled back, so that the car remains one that runs. */
-    private static final double LARGEST = 1.5;
+    private static final double LARGEST = 2.5;
 
     /** The doubt about a sheet is wide on purpose; cars that a shop builds with care lie closer to it. */
-    private static final double SHARE = 0.6;
+    private static final double SHARE = 1.0;
 
     private HiddenVehicle() {}
 

@@ -11,6 +11,7 @@ import hotday.signals.channel.Recording;
 import hotday.signals.channel.Sampling;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.drive.Drive;
+import hotday.vehicle.drive.DriveTrain;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
@@ -32,8 +33,12 @@ final class Preparation {
 
     private static final double ACCELERATION_WINDOW = 2.0; // s
 
+    /** What alternator and pumps take, W; common practice, no source. */
+    private static final double ACCESSORY_POWER = 900.0;
+
     private final Recording recording;
     private final VehicleSpec spec;
+    private final DriveTrain train;
     private final double[] grid;
     private final double[] inputs;
     private final Map<String, String> sources = new LinkedHashMap<>();
@@ -42,6 +47,7 @@ final class Preparation {
     private Preparation(Recording recording, VehicleSpec spec) {
         this.recording = recording;
         this.spec = spec;
+        this.train = new DriveTrain(spec);
         this.grid = grid(recording);
         this.inputs = new double[grid.length * Input.COUNT];
         this.findings.addAll(recording.findings());
@@ -85,6 +91,14 @@ final class Preparation {
         boolean heater = share(ModelChannel.HEATER, Input.HEATER);
         boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR);
         engine(speed);
+        double start = first(coolant);
+        new GivenHeats(
+                        Plant.compile(spec),
+                        inputs,
+                        STEP,
+                        !compressor && fact("air_conditioning") != Fact.OFF,
+                        schedule(fan).isPresent())
+                .fill(start);
         Optional<double[]> oil = optional(ModelChannel.OIL_TEMPERATURE);
         double[] measuredOil = oil.orElseGet(() -> filled(Double.NaN));
         double resolution = recording
@@ -99,7 +113,7 @@ final class Preparation {
                 coolant,
                 measuredOil,
                 resolution,
-                first(coolant),
+                start,
                 first(measuredOil),
                 fact("fan"),
                 heater ? Fact.OFF : fact("heater"),
@@ -171,8 +185,8 @@ final class Preparation {
                 inputs[i * Input.COUNT + Input.PRESSURE.index()] = Air.isaPressure(h[i]);
             }
         } else {
-            fill(Input.PRESSURE, filled(Air.isaPressure(0.0)));
-            sources.put("barometer", "standard pressure at sea level");
+            fill(Input.PRESSURE, filled(Air.isaPressure(spec.altitude())));
+            sources.put("barometer", "standard pressure at the sheet's altitude");
         }
     }
 
@@ -253,7 +267,27 @@ final class Preparation {
             boolean turns = n >= ENGINE_STANDS;
             inputs[at + Input.ENGINE_SPEED.index()] = turns ? n : 0.0;
             inputs[at + Input.FUEL_POWER.index()] = turns ? Math.max(0.0, own) : 0.0;
+            if (turns) {
+                driveline(at);
+            }
         }
+    }
+
+    /** What the driveline takes from the crank: what the fuel stands for less the accessories. */
+    private void driveline(int at) {
+        double engineSpeed = inputs[at + Input.ENGINE_SPEED.index()];
+        double engaged = inputs[at + Input.COMPRESSOR.index()];
+        double compressor = spec.airConditioning()
+                .map(VehicleSpec.AirConditioning::compressorPower)
+                .orElse(0.0);
+        double crank = spec.engine().fuelLine().brakePower(inputs[at + Input.FUEL_POWER.index()], engineSpeed)
+                - ACCESSORY_POWER
+                - engaged * compressor;
+        double slip = train.slipHeat(inputs[at + Input.SPEED.index()], engineSpeed, crank);
+        inputs[at + Input.CRANK_POWER.index()] = crank;
+        inputs[at + Input.CONVERTER_HEAT.index()] = slip;
+        inputs[at + Input.GEAR_POWER.index()] = crank - slip;
+        inputs[at + Input.GEARBOX_SPEED.index()] = engineSpeed;
     }
 
     private static double acceleration(double[] speed, int i) {

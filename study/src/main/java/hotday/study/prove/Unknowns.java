@@ -42,6 +42,8 @@ final class Unknowns {
             Unknown.level("oil_loss_speed", "loss of oil with speed", Coefficient.OIL_LOSS_PER_SPEED, 0.7),
             Unknown.level("heater_conductance", "heater core", Coefficient.HEATER_CONDUCTANCE, 0.6),
             Unknown.level("condenser_heat", "condenser heat", Coefficient.CONDENSER_HEAT, 0.25),
+            Unknown.level("gearbox_heat", "gearbox heat", Coefficient.GEARBOX_HEAT_LEVEL, 0.3),
+            Unknown.level("condenser_conductance", "condenser conductance", Coefficient.CONDENSER_LEVEL, 0.25),
             Unknown.level("recirculation", "hot air coming back", Coefficient.RECIRCULATION, 0.4),
             Unknown.level("drive_fuel", "fuel for a given road load", Coefficient.DRIVE_FUEL_LEVEL, 0.1));
 

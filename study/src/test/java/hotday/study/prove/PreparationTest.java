@@ -133,13 +133,13 @@ class PreparationTest {
     }
 
     @Test
-    void pressureComesFromBarometerThenAltitudeThenSeaLevel() {
+    void pressureComesFromBarometerThenAltitudeThenTheSheet() {
         RunData sea = prepared(petrol, SPEED);
         RunData high = prepared(petrol, SPEED, Column.of("altitude", "m", 1500.0));
         RunData read =
                 prepared(petrol, SPEED, Column.of("altitude", "m", 1500.0), Column.of("barometer", "kPa abs", 90.0));
         assertThat(sea.input(5, Input.PRESSURE)).isCloseTo(101325.0, within(1.0));
-        assertThat(sea.sources().get("barometer")).contains("sea level");
+        assertThat(sea.sources().get("barometer")).contains("the sheet's altitude");
         // 84.56 kPa: ISO 2533 standard atmosphere at 1500 m
         assertThat(high.input(5, Input.PRESSURE)).isCloseTo(84_556.0, within(60.0));
         assertThat(high.input(5, Input.PRESSURE)).isEqualTo(Air.isaPressure(1500.0));

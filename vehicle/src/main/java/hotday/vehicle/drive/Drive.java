@@ -41,7 +41,7 @@ public final class Drive {
     }
 
     /**
-     * Fills engine speed, fuel power and gearbox heat of a run for a vehicle moving at {@code speed}; ambient, pressure
+     * Fills engine speed and fuel power of a run for a vehicle moving at {@code speed}; ambient, pressure
      * and compressor must already be set.
      *
      * @param speed m/s
@@ -69,9 +69,6 @@ public final class Drive {
         run.set(
                 Input.FUEL_POWER,
                 run.plant().coefficient(Coefficient.DRIVE_FUEL_LEVEL) * fuelPower(brake, engineSpeed));
-        double loss =
-                speed > 0.0 ? Math.max(0.0, driveline - wheel) : spec.gearbox().idleDragPower();
-        run.set(Input.GEARBOX_HEAT, spec.gearbox().heatToAir() * loss);
     }
 
     private double driveline(double wheel, double speed) {

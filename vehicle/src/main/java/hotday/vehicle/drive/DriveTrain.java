@@ -45,6 +45,8 @@ public final class DriveTrain {
     public static final int COUNT = 9;
 
     private static final double LOAD_SHARE = 0.85;
+    /** Share of the engine's speed within which a logger shows a locked converter. */
+    private static final double AS_ONE = 0.02;
 
     private final Drive road;
     private final Converter converter;
@@ -160,6 +162,31 @@ public final class DriveTrain {
         } else {
             open(turbine, torque, out);
         }
+    }
+
+    /**
+     * Converter heat of a recorded moment, W: the gear whose turbine turns with the engine (within 2 %) is locked; where there is none, the one in
+     * whose slip the pump takes what the engine gives. At most what the engine gives.
+     *
+     * @param speed m/s
+     * @param engineSpeed rad/s
+     * @param crank what the driveline takes, W
+     */
+    public double slipHeat(double speed, double engineSpeed, double crank) {
+        double least = Double.POSITIVE_INFINITY;
+        double heat = 0.0;
+        for (int gear = 1; gear <= ratios.length; gear++) {
+            double turbine = turbineSpeed(gear, speed, 1.0);
+            if (gear >= lockGear && Math.abs(turbine - engineSpeed) < AS_ONE * engineSpeed) {
+                return 0.0;
+            }
+            double off = Math.abs(converter.pumpTorque(engineSpeed, turbine) * engineSpeed - crank);
+            if (turbine < engineSpeed && off < least) {
+                least = off;
+                heat = converter.heat(engineSpeed, turbine);
+            }
+        }
+        return Math.max(0.0, Math.min(heat, crank));
     }
 
     private void locked(double turbine, double torque, double[] out) {

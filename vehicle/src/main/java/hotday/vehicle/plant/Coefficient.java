@@ -61,8 +61,8 @@ public enum Coefficient implements Slot {
     OIL_LOSS("W/K"),
     /** Further oil loss per road speed. */
     OIL_LOSS_PER_SPEED("W/K/(m/s)"),
-    /** Condenser heat at 35 degC outside and compressor engaged. */
-    CONDENSER_HEAT("W"),
+    /** Multiplier on the condenser heat that is given for a recorded run. */
+    CONDENSER_HEAT("1"),
     /** Share of under-bonnet air that comes back to the face at rest. */
     RECIRCULATION("1"),
     /** Multiplier on the fuel power that follows from road load; recorded fuel is taken as it is. */
@@ -71,7 +71,7 @@ public enum Coefficient implements Slot {
     COOLANT_SENSOR_OFFSET("K"),
     /** Multiplier on both sides of the condenser. */
     CONDENSER_LEVEL("1"),
-    /** Multiplier on the heat the gearbox makes. */
+    /** Multiplier on the heat the gearbox makes, worked out or given. */
     GEARBOX_HEAT_LEVEL("1"),
     /** Air in the bay and what warms at once with it. */
     BAY_CAPACITY("J/K"),

@@ -206,7 +206,7 @@ final class EngineLoop {
         double pass = wr / cellSum;
         double ra = (cr * a0 + cell * face) / cellSum;
         double rb = (cr * b0 + cell * face) / cellSum + pass * ra;
-        double rc = (cr * c0 + cell * face) / cellSum + pass * rb;
+        double rc = (cr * c0 + cell * face + c[TANK_HEAT]) / cellSum + pass * rb;
         double passAll = pass * pass * pass;
         double heaterSum = ch + wh + heater;
         double hConstant = heaterSum > 0.0 ? (ch * h0 + heater * c[HEATER_AIR]) / heaterSum : j0;

@@ -20,8 +20,12 @@ public enum Input implements Slot {
     HEATER("1"),
     /** Compressor engaged, 0..1. */
     COMPRESSOR("1"),
+    /** Heat the condenser gives to the air in front of the radiator; recorded runs only. */
+    CONDENSER_HEAT("W"),
     /** Heat a gearbox cooler gives to the air in front of the radiator; recorded runs only. */
     GEARBOX_HEAT("W"),
+    /** Heat a gearbox cooler gives to the coolant of the radiator's outlet; recorded runs only. */
+    GEARBOX_TANK_HEAT("W"),
     /** What the driveline takes from the crank, accessories not counted. */
     CRANK_POWER("W"),
     /** Heat of the torque converter. */

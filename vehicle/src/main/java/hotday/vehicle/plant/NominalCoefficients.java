@@ -56,9 +56,7 @@ final class NominalCoefficients {
         k[Coefficient.METAL_LOSS_PER_SPEED.ordinal()] = 0.5 * size;
         k[Coefficient.OIL_LOSS.ordinal()] = 6.0 * size;
         k[Coefficient.OIL_LOSS_PER_SPEED.ordinal()] = 0.4 * size;
-        k[Coefficient.CONDENSER_HEAT.ordinal()] = spec.airConditioning()
-                .map(VehicleSpec.AirConditioning::condenserHeat)
-                .orElse(0.0);
+        k[Coefficient.CONDENSER_HEAT.ordinal()] = 1.0;
         k[Coefficient.CONDENSER_LEVEL.ordinal()] = 1.0;
         k[Coefficient.GEARBOX_HEAT_LEVEL.ordinal()] = 1.0;
         k[Coefficient.BAY_CAPACITY.ordinal()] = 8e3;

@@ -146,13 +146,16 @@ public final class Plant {
         w[Output.FUEL_POWER.ordinal()] = fuel;
         loops.engine.couple(k, x, u, w, work.coupling, fuel);
         startAir(x, u, work);
-        double given = statedCondenserHeat(u);
-        w[Output.CONDENSER_HEAT.ordinal()] = given;
-        w[Output.GEARBOX_AIR_HEAT.ordinal()] = u[Input.GEARBOX_HEAT.ordinal()];
+        double gearbox = k[Coefficient.GEARBOX_HEAT_LEVEL.ordinal()];
+        w[Output.CONDENSER_HEAT.ordinal()] =
+                k[Coefficient.CONDENSER_HEAT.ordinal()] * u[Input.CONDENSER_HEAT.ordinal()];
+        w[Output.GEARBOX_AIR_HEAT.ordinal()] = gearbox * u[Input.GEARBOX_HEAT.ordinal()];
+        w[Output.GEARBOX_TANK_HEAT.ordinal()] = gearbox * u[Input.GEARBOX_TANK_HEAT.ordinal()];
+        work.coupling[EngineLoop.TANK_HEAT] = w[Output.GEARBOX_TANK_HEAT.ordinal()];
         w[Output.CHARGE_HEAT.ordinal()] = 0.0;
         double upstream = 0.0;
         for (int core = 0; core < loops.front.cores(); core++) {
-            upstream += passRecorded(core, given, u, work);
+            upstream += passRecorded(core, u, work);
         }
         w[Output.UPSTREAM_HEAT.ordinal()] = upstream;
         loops.engine.settle(k, x, w, work.coupling, rate);
@@ -161,7 +164,7 @@ public final class Plant {
         moveWax(x, w, dt);
     }
 
-    private double passRecorded(int core, double condenserHeat, double[] u, Work work) {
+    private double passRecorded(int core, double[] u, Work work) {
         FrontAir front = loops.front;
         CoreKind kind = front.kind(core);
         if (kind == CoreKind.RADIATOR) {
@@ -170,8 +173,8 @@ public final class Plant {
         }
         front.conductance(core, front.inside(core), 1.0, work);
         double heat = switch (kind) {
-            case CONDENSER -> condenserHeat;
-            case GEARBOX_COOLER -> u[Input.GEARBOX_HEAT.ordinal()];
+            case CONDENSER -> work.w[Output.CONDENSER_HEAT.ordinal()];
+            case GEARBOX_COOLER -> work.w[Output.GEARBOX_AIR_HEAT.ordinal()];
             default -> chargeHeat(u, work);
         };
         front.give(heat, work);
@@ -190,14 +193,6 @@ public final class Plant {
         double share = dt / (dt + k[Coefficient.WAX_LAG.ordinal()]);
         x[wax] += (Double.isNaN(share) ? 1.0 : share) * (felt - x[wax]);
         EngineLoop.play(k, x);
-    }
-
-    /** Condenser heat of a recorded run: linear in the outside temperature, nothing at 0 degC, the sheet's at 35 degC. */
-    private double statedCondenserHeat(double[] u) {
-        double warm = (u[Input.AMBIENT.ordinal()] - 273.15) / 35.0;
-        return u[Input.COMPRESSOR.ordinal()]
-                * k[Coefficient.CONDENSER_HEAT.ordinal()]
-                * Math.min(Math.max(warm, 0.0), 1.5);
     }
 
     /** Air through the stack for road, fan and temperatures as they stand, and the air in front of it. */

@@ -56,7 +56,7 @@ public final class Run {
             return;
         }
         time += dt;
-        double entering = get(Output.GAS_HEAT) + get(Output.FRICTION_HEAT);
+        double entering = get(Output.GAS_HEAT) + get(Output.FRICTION_HEAT) + get(Output.GEARBOX_TANK_HEAT);
         double leaving = get(Output.RADIATOR_HEAT) + get(Output.HEATER_HEAT) + get(Output.SURFACE_HEAT);
         double held = get(Output.STORED);
         in += entering * dt;

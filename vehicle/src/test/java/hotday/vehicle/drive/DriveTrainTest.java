@@ -39,6 +39,32 @@ class DriveTrainTest {
         assertThat(length / FORTY_MPH / 60).isCloseTo(17.1, within(0.05));
     }
 
+    /** From road to crank and back: what a logger would show gives the converter's heat again. */
+    @Test
+    void aRecordedMomentGivesBackItsSlip() {
+        int open = 0;
+        int same = 0;
+        for (double speed = 2.0; speed < 35.0; speed += 1.5) {
+            for (double grade = 0.0; grade < 0.13; grade += 0.02) {
+                train.solve(speed, 0, grade, AIR, AIR, 1, out);
+                if (out[DriveTrain.LOAD] > 1.0) {
+                    continue;
+                }
+                double read = train.slipHeat(speed, out[DriveTrain.ENGINE_SPEED], out[DriveTrain.CRANK_POWER]);
+                open += out[DriveTrain.LOCKED] > 0.0 ? 0 : 1;
+                same += Math.abs(read - out[DriveTrain.CONVERTER_HEAT]) < 300.0 + 0.1 * out[DriveTrain.CONVERTER_HEAT]
+                        ? 1
+                        : 0;
+                if (out[DriveTrain.LOCKED] > 0.0) {
+                    assertThat(read).isZero();
+                    same--;
+                }
+            }
+        }
+        assertThat(open).isGreaterThan(40);
+        assertThat(same).isGreaterThan((int) (0.9 * open));
+    }
+
     /** The same accounts, recomputed: grade 2938 N, rolling 705 N, air 419 N, 72.65 kW at the wheels, 82.6 kW before a driveline of 0.88. */
     @Test
     void powerOnTheTowingGrade() {

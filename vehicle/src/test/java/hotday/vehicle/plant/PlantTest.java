@@ -23,6 +23,9 @@ class PlantTest {
         run.set(Input.FAN_DEMAND, random.nextDouble());
         run.set(Input.HEATER, random.nextInt(2));
         run.set(Input.COMPRESSOR, random.nextInt(2));
+        run.set(Input.CONDENSER_HEAT, random.nextDouble(0.0, 12e3));
+        run.set(Input.GEARBOX_HEAT, random.nextDouble(0.0, 5e3));
+        run.set(Input.GEARBOX_TANK_HEAT, random.nextDouble(-1e3, 5e3));
     }
 
     @Test
