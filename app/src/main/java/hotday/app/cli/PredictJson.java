@@ -8,6 +8,7 @@ import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.OperatingPoint;
 import hotday.vehicle.cases.WarmUp;
+import hotday.vehicle.plant.Unrest;
 import hotday.vehicle.sheet.BuildSheet;
 import java.util.List;
 import java.util.Locale;
@@ -47,6 +48,17 @@ final class PredictJson {
         number(node, "cabin_at_end_degC", w.cabin() - CELSIUS);
     }
 
+    private static void unrest(ObjectNode node, Unrest u) {
+        node.put("what", u.reason().id());
+        node.put("part", u.state().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        String unit = "K".equals(u.state().unit()) ? "K" : "1";
+        switch (u.reason()) {
+            case RUNS_AWAY -> number(node, "degC", u.amount() - CELSIUS);
+            case HUNTS -> number(node, "swing_" + unit, u.amount());
+            case NOT_FOUND -> number(node, "rate_" + unit + "_s", u.amount());
+        }
+    }
+
     private static void add(ObjectNode node, CeilingReport report) {
         Ceiling c = report.best();
         OperatingPoint p = c.scheduled();
@@ -67,6 +79,7 @@ final class PredictJson {
         number(node, "air_to_boil_degC", c.airToBoil() - CELSIUS);
         number(node, "limiting_ambient_degC", c.limitingAmbient() - CELSIUS);
         node.put("settled", p.settled());
+        p.unrest().ifPresent(u -> unrest(node.putObject("reason"), u));
         number(node, "fan_percent", 100.0 * p.fan());
         number(node, "fan_current_A", p.fanCurrent());
         number(node, "head_pressure_bar_abs", p.headPressure() / 1e5);

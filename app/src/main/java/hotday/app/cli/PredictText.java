@@ -9,6 +9,8 @@ import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.OperatingPoint;
 import hotday.vehicle.cases.WarmUp;
+import hotday.vehicle.plant.State;
+import hotday.vehicle.plant.Unrest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,7 +77,7 @@ final class PredictText {
     private static String day(Ceiling c, Display show) {
         OperatingPoint p = c.scheduled();
         if (!p.settled()) {
-            return "settles nowhere: limits are passed before it could";
+            return "settles nowhere: " + reason(p.unrest().get(), show);
         }
         StringBuilder line = new StringBuilder();
         line.append(String.format(Locale.ROOT, "fan %.0f %% (%.0f A), ", 100.0 * p.fan(), p.fanCurrent()))
@@ -89,6 +91,36 @@ final class PredictText {
         line.append(String.format(Locale.ROOT, ", %.1f V", p.supply()));
         line.append(", air-to-boil ").append(show.format(Quantity.TEMPERATURE, c.airToBoil()));
         return line.toString();
+    }
+
+    private static String reason(Unrest u, Display show) {
+        String part = part(u.state());
+        return switch (u.reason()) {
+            case RUNS_AWAY ->
+                part + " passes " + show.format(Quantity.TEMPERATURE, Unrest.HOTTEST) + ", the heat cannot leave";
+            case HUNTS -> part + " swings to and fro by " + size(u, show) + " and goes on doing so";
+            case NOT_FOUND -> "no rest was found, and " + part + " still moves";
+        };
+    }
+
+    private static String size(Unrest u, Display show) {
+        return "K".equals(u.state().unit())
+                ? show.format(Quantity.TEMPERATURE_DIFFERENCE, u.amount())
+                : String.format(Locale.ROOT, "%.1f %%", 100.0 * u.amount());
+    }
+
+    private static String part(State state) {
+        return switch (state) {
+            case JACKET, HEATER, WAX, WAX_PLAY, RADIATOR_INLET, RADIATOR_MIDDLE, RADIATOR_OUTLET -> "coolant";
+            case METAL -> "engine metal";
+            case OIL -> "engine oil";
+            case SUMP -> "gearbox fluid";
+            case BAY -> "air in the bay";
+            case FAN -> "fan";
+            case CONDENSING, EVAPORATING -> "refrigerant";
+            case CABIN, INTERIOR, CABIN_HUMIDITY -> "cabin";
+            case CHARGE_DRAWN -> "battery";
+        };
     }
 
     /** What to do first: the cases that do not hold, by what gives way. */

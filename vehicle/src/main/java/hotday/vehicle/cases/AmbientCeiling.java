@@ -80,7 +80,8 @@ public final class AmbientCeiling {
                 .map(limit -> headroom(tries, there, limit))
                 .toList();
         tries.startNear(day);
-        boolean settled = trial.settleBySchedule(day);
+        trial.settleBySchedule(day);
+        OperatingPoint scheduled = OperatingPoint.of(trial.run(), trial.unrest());
         return new Ceiling(
                 kase,
                 first.ambient(),
@@ -94,7 +95,7 @@ public final class AmbientCeiling {
                 crossings,
                 day,
                 rooms,
-                OperatingPoint.of(trial.run(), settled));
+                scheduled);
     }
 
     private static Ceiling.Headroom headroom(Tries tries, Tries.Try there, Limit limit) {

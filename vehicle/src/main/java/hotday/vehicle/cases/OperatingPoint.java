@@ -4,12 +4,14 @@ import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
+import hotday.vehicle.plant.Unrest;
+import java.util.Optional;
 
 /**
  * What a settled vehicle reads, or at its worst instant a moving one. SI; what a vehicle does not have is NaN.
  *
  * @param ambient K
- * @param settled false when nothing settles there and the numbers are only where the search ended
+ * @param unrest why nothing settles there, the numbers being only where the search ended; empty when it does
  * @param coolant engine-out, K
  * @param gearbox sump, K
  * @param headPressure Pa absolute
@@ -33,7 +35,7 @@ import hotday.vehicle.plant.State;
  */
 public record OperatingPoint(
         double ambient,
-        boolean settled,
+        Optional<Unrest> unrest,
         double coolant,
         double gearbox,
         double headPressure,
@@ -55,12 +57,17 @@ public record OperatingPoint(
         double face,
         double batteryCurrent) {
 
+    /** Whether it is a rest. */
+    public boolean settled() {
+        return unrest.isEmpty();
+    }
+
     /** What a run reads now; outputs must be those of its state. */
-    public static OperatingPoint of(Run run, boolean settled) {
+    public static OperatingPoint of(Run run, Optional<Unrest> unrest) {
         boolean conditioned = run.plant().conditioned();
         return new OperatingPoint(
                 run.get(Input.AMBIENT),
-                settled,
+                unrest,
                 run.get(State.JACKET),
                 run.get(State.SUMP),
                 conditioned ? run.get(Output.HEAD_PRESSURE) : Double.NaN,

@@ -11,6 +11,7 @@ import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
+import hotday.vehicle.plant.Unrest;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.Optional;
 
@@ -113,6 +114,11 @@ public final class Trial {
     /** Crank power that the road last asked for over the most the engine has at that speed; above 1 it falls behind. */
     public double load() {
         return road.load();
+    }
+
+    /** Why the first phase came to no rest in the last try; empty when it did or does not have to. */
+    public Optional<Unrest> unrest() {
+        return found ? Optional.empty() : rest.unrest();
     }
 
     /** The run behind the last try, at its last instant. */

@@ -2,6 +2,7 @@ package hotday.vehicle.plant;
 
 import hotday.core.solve.PseudoTransient;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The state a run comes to rest in with its inputs as they stand. The play of the thermostat follows its wax; battery charge
@@ -9,11 +10,16 @@ import java.util.Arrays;
  */
 public final class Equilibrium {
     private static final double COLDEST = 200.0; // K
-    private static final double HOTTEST = 900.0;
     private static final double FAR = 20.0; // s, first pseudo time step from a soaked vehicle
+    private static final double CLOSE_BY = 0.1; // s, the same from a vehicle that has lived
     private static final int MOST = 150;
     private static final int LIFE = 40_000; // steps of a tenth of a second
-    private static final double STILL = 1e-5; // per second, K or share
+    private static final int LIVES = 4; // for what is still heating up
+    private static final double HEATING = 1e-3; // K/s
+    private static final int SPAN = 5_000; // of the last steps, twice: watched for swings
+    private static final int LOOK = 1_000; // steps between two looks for what runs away
+    private static final double STILL = 1e-8; // per second, K or share; balances then close within 1e-7
+    private static final State[] STATES = State.values();
 
     private final Run run;
     private final PseudoTransient solver;
@@ -23,7 +29,11 @@ public final class Equilibrium {
     private final double[] dx = new double[State.COUNT];
     private final double[] kept = new double[State.COUNT];
     private final PseudoTransient.Rates rates = this::rates;
+    private final Watch watch;
     private boolean close;
+    private Unrest.Reason unrest = Unrest.Reason.NOT_FOUND;
+    private int restless; // state that shows it most
+    private double amount;
 
     public Equilibrium(Run run) {
         this.run = run;
@@ -37,10 +47,11 @@ public final class Equilibrium {
             State state = State.values()[moving[i]];
             boolean kelvin = "K".equals(state.unit());
             low[i] = kelvin ? COLDEST : 0.0;
-            high[i] = kelvin ? HOTTEST : 1.0;
+            high[i] = kelvin ? Unrest.HOTTEST : 1.0;
             scale[i] = kelvin ? 1.0 : 0.01;
         }
         this.solver = new PseudoTransient(low, high, scale, MOST);
+        this.watch = new Watch(moving, scale);
     }
 
     private static int[] moving(boolean conditioned) {
@@ -114,23 +125,89 @@ public final class Equilibrium {
         return search(FAR);
     }
 
-    /** Lets the vehicle live until it rests, then looks closely: for what jumps where Newton's way needs a slope. */
+    /**
+     * Lets the vehicle live until it rests, then looks closely: for what jumps where Newton's way needs a slope. What does not rest
+     * either is told apart.
+     */
     private boolean live() {
+        boolean rests = liveOnce();
+        for (int i = 1; i < LIVES && !rests && heating(); i++) {
+            rests = liveOnce();
+        }
+        return rests;
+    }
+
+    /** On its way, and upwards: it may yet run away. */
+    private boolean heating() {
+        return unrest == Unrest.Reason.NOT_FOUND && "K".equals(STATES[restless].unit()) && amount > HEATING;
+    }
+
+    private boolean liveOnce() {
+        watch.begin();
         for (int i = 0; i < LIFE; i++) {
+            if (i % LOOK == 0 && runsAway()) {
+                return false;
+            }
             run.advance(0.1);
             run.set(State.WAX_PLAY, run.get(State.WAX));
+            if (i >= LIFE - 2 * SPAN) {
+                watch.see(run, i < LIFE - SPAN ? 0 : 1);
+            }
+        }
+        run.look();
+        if (runsAway()) {
+            return false;
         }
         run.state(kept);
         if (search(Double.POSITIVE_INFINITY)) {
             return true;
         }
         run.start(kept, run.time());
-        run.look();
-        double fastest = 0.0;
-        for (int slot : moving) {
-            fastest = Math.max(fastest, Math.abs(run.rate(State.values()[slot])));
+        if (search(CLOSE_BY)) {
+            return true;
         }
-        return fastest < STILL;
+        run.start(kept, run.time());
+        run.look();
+        return still();
+    }
+
+    /** Hotter than is searched and getting hotter. */
+    private boolean runsAway() {
+        int hottest = State.METAL.ordinal();
+        for (int slot : moving) {
+            if ("K".equals(STATES[slot].unit()) && run.get(STATES[slot]) > run.get(STATES[hottest])) {
+                hottest = slot;
+            }
+        }
+        note(Unrest.Reason.RUNS_AWAY, hottest, run.get(STATES[hottest]));
+        return amount > Unrest.HOTTEST && run.rate(STATES[hottest]) > 0.0;
+    }
+
+    private boolean still() {
+        int fastest = moving[0];
+        for (int slot : moving) {
+            if (Math.abs(run.rate(STATES[slot])) > Math.abs(run.rate(STATES[fastest]))) {
+                fastest = slot;
+            }
+        }
+        int swinging = watch.swinging();
+        if (swinging >= 0) {
+            note(Unrest.Reason.HUNTS, moving[swinging], watch.swing(swinging));
+        } else {
+            note(Unrest.Reason.NOT_FOUND, fastest, run.rate(STATES[fastest]));
+        }
+        return Math.abs(run.rate(STATES[fastest])) < STILL;
+    }
+
+    private void note(Unrest.Reason reason, int state, double howMuch) {
+        unrest = reason;
+        restless = state;
+        amount = howMuch;
+    }
+
+    /** Why the last {@link #settle} found no rest; empty when it did. */
+    public Optional<Unrest> unrest() {
+        return close ? Optional.empty() : Optional.of(new Unrest(unrest, STATES[restless], amount));
     }
 
     private void warm() {
