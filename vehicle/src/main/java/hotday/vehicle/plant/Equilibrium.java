@@ -14,8 +14,8 @@ public final class Equilibrium {
     private static final double CLOSE_BY = 0.1; // s, the same from a vehicle that has lived
     private static final int MOST = 150;
     private static final int LIFE = 40_000; // steps of a tenth of a second
-    private static final int LIVES = 4; // for what is still heating up
-    private static final double HEATING = 1e-3; // K/s
+    private static final int LIVES = 4; // for what is still on its way
+    private static final double CREEPING = 1e-4; // per second, K or share; slower than that is not waited for
     private static final int SPAN = 5_000; // of the last steps, twice: watched for swings
     private static final int LOOK = 1_000; // steps between two looks for what runs away
     private static final double STILL = 1e-8; // per second, K or share; balances then close within 1e-7
@@ -131,15 +131,15 @@ public final class Equilibrium {
      */
     private boolean live() {
         boolean rests = liveOnce();
-        for (int i = 1; i < LIVES && !rests && heating(); i++) {
+        for (int i = 1; i < LIVES && !rests && onItsWay(); i++) {
             rests = liveOnce();
         }
         return rests;
     }
 
-    /** On its way, and upwards: it may yet run away. */
-    private boolean heating() {
-        return unrest == Unrest.Reason.NOT_FOUND && "K".equals(STATES[restless].unit()) && amount > HEATING;
+    /** It may yet come to rest, or run away. */
+    private boolean onItsWay() {
+        return unrest == Unrest.Reason.NOT_FOUND && Math.abs(amount) > CREEPING;
     }
 
     private boolean liveOnce() {
