@@ -27,7 +27,9 @@ record Branch(FanRule fan, double heater, boolean airConditioning) {
     private static final double FAN_ON = 273.15 + 105.0;
     private static final double FAN_OFF = 273.15 + 97.0;
 
-    static final Branch PLAIN = new Branch(FanRule.AS_RECORDED, 0.0, false);
+    Branch withHeater(double setting) {
+        return new Branch(fan, setting, airConditioning);
+    }
 
     /** Sets what this branch adds to the recorded inputs of the coming step. */
     void apply(Run run) {

@@ -25,14 +25,14 @@ final class Branches {
     /**
      * Actuators whose state in this run nobody knows and that could matter in its weather.
      *
-     * @param heaterFitted true when the heater setting of this run is an unknown of the fit and so already accounted for
+     * @param habit true when the heater of such runs follows {@link HeaterHabit} and so is accounted for
      */
-    static List<HiddenState> unknown(RunData run, VehicleSpec spec, boolean heaterFitted) {
+    static List<HiddenState> unknown(RunData run, VehicleSpec spec, boolean habit) {
         List<HiddenState> states = new ArrayList<>();
         if (!run.fanRecorded() && run.fan() == Fact.UNKNOWN && spec.fan().control() == VehicleSpec.FanControl.UNKNOWN) {
             states.add(HiddenState.FAN);
         }
-        if (heaterUnknown(run) && !heaterFitted) {
+        if (heaterUnknown(run) && !habit) {
             states.add(HiddenState.HEATER);
         }
         if (run.airConditioning() == Fact.UNKNOWN
@@ -47,9 +47,9 @@ final class Branches {
         return run.heater() == Fact.UNKNOWN && run.meanAmbient() < HEATER_WEATHER;
     }
 
-    static List<Combination> of(RunData run, VehicleSpec spec, boolean heaterFitted) {
-        List<Combination> all = List.of(new Combination(plain(run), new EnumMap<>(HiddenState.class), 1.0));
-        for (HiddenState state : unknown(run, spec, heaterFitted)) {
+    static List<Combination> of(RunData run, VehicleSpec spec, boolean habit) {
+        List<Combination> all = List.of(new Combination(plain(run, habit), new EnumMap<>(HiddenState.class), 1.0));
+        for (HiddenState state : unknown(run, spec, habit)) {
             List<Combination> wider = new ArrayList<>();
             for (Combination c : all) {
                 wider.addAll(split(c, state));
@@ -59,9 +59,12 @@ final class Branches {
         return all;
     }
 
-    private static Branch plain(RunData run) {
-        return new Branch(
-                Branch.FanRule.AS_RECORDED, run.heater() == Fact.ON ? 1.0 : 0.0, run.airConditioning() == Fact.ON);
+    /** What was stated, and the heater by habit where nothing was. */
+    static Branch plain(RunData run, boolean habit) {
+        double heater = HeaterHabit.rules(run, habit)
+                ? HeaterHabit.setting(run.meanAmbient())
+                : run.heater() == Fact.ON ? 1.0 : 0.0;
+        return new Branch(Branch.FanRule.AS_RECORDED, heater, run.airConditioning() == Fact.ON);
     }
 
     private static List<Combination> split(Combination c, HiddenState state) {

@@ -71,7 +71,7 @@ final class FitResiduals implements Residuals {
         int at = 0;
         for (int i = 0; i < runs.size(); i++) {
             RunData run = runs.get(i);
-            Simulation.run(unknowns, plant, z, run, Branch.PLAIN, coolant[i], oil[i]);
+            Simulation.run(unknowns, plant, z, run, Branches.plain(run, unknowns.heaterByHabit()), coolant[i], oil[i]);
             int stride = stride(run);
             for (int row = 0; row < run.size(); row += stride) {
                 if (counts(run, row)) {

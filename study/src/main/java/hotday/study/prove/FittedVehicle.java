@@ -154,7 +154,8 @@ record FittedVehicle(
         for (RunData run : runs) {
             double[] coolant = new double[run.size()];
             double[] oil = new double[run.size()];
-            Simulation.run(unknowns, unknowns.plant(z), z, run, Branch.PLAIN, coolant, oil);
+            Simulation.run(
+                    unknowns, unknowns.plant(z), z, run, Branches.plain(run, unknowns.heaterByHabit()), coolant, oil);
             int stride = Math.max(1, (int) Math.round(FitResiduals.EVERY / run.step()));
             List<Double> values = new ArrayList<>();
             for (int i = 0; i < run.size(); i += stride) {

@@ -3,7 +3,6 @@ package hotday.study.prove;
 import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.spec.VehicleSpec;
-import java.util.List;
 import org.hipparchus.random.Well19937c;
 
 /**
@@ -22,7 +21,7 @@ public final class HiddenVehicle {
     /** @param seed decides everything */
     public static Plant draw(VehicleSpec spec, long seed) {
         Plant sheet = Plant.compile(spec);
-        Unknowns unknowns = new Unknowns(sheet, List.of());
+        Unknowns unknowns = new Unknowns(sheet, false, false);
         Well19937c random = new Well19937c(seed);
         double[] z = new double[unknowns.size()];
         for (int i = 0; i < z.length; i++) {

@@ -43,7 +43,7 @@ public final class HotDay {
      */
     public static List<CeilingReport> ofSheet(
             VehicleSpec spec, List<Case> cases, double day, long seed, DoubleConsumer progress) {
-        Unknowns unknowns = new Unknowns(Plant.compile(spec), List.of());
+        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false);
         return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases, day, progress);
     }
 

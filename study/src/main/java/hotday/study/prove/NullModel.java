@@ -29,8 +29,13 @@ record NullModel(double level) {
     }
 
     Score score(RunData run) {
+        return score(run, run.scoredFrom());
+    }
+
+    /** @param from s; samples before are left out */
+    Score score(RunData run, double from) {
         double[] flat = new double[run.size()];
         Arrays.fill(flat, level);
-        return Score.of(run, flat);
+        return Score.of(run, flat, from);
     }
 }

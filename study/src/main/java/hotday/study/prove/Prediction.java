@@ -32,13 +32,13 @@ final class Prediction {
 
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
-    private static final double[] LEVELS = {40.0, 60.0, 80.0, 88.0}; // degC
+    private static final double[] LEVELS = {40.0, 60.0, 70.0, 80.0, 88.0}; // degC
 
     private final FittedVehicle vehicle;
     private final double discrepancy;
     private final VehicleSpec spec;
     private final RunData run;
-    private final boolean heaterFitted;
+    private final boolean habit;
     private final List<Branches.Combination> combinations;
     private final double[][] best;
 
@@ -48,8 +48,8 @@ final class Prediction {
         this.vehicle = vehicle;
         this.spec = spec;
         this.run = run;
-        this.heaterFitted = vehicle.unknowns().fitsHeaterOf(run.name());
-        this.combinations = Branches.of(run, spec, heaterFitted);
+        this.habit = vehicle.unknowns().heaterByHabit();
+        this.combinations = Branches.of(run, spec, habit);
         this.best = new double[combinations.size()][];
         Plant plant = vehicle.unknowns().plant(vehicle.z());
         for (int c = 0; c < best.length; c++) {
@@ -90,6 +90,8 @@ final class Prediction {
                 band[1],
                 single,
                 score,
+                Score.of(run, mean, Math.max(run.scoredFrom(), RunReport.WARM_FROM)),
+                warm.score(run, Math.max(run.scoredFrom(), RunReport.WARM_FROM)),
                 warm.score(run).rmse(),
                 coverage(band),
                 halfWidth(band),
@@ -115,7 +117,7 @@ final class Prediction {
 
     /** A warm-up shows the heater like nothing else: with its state unknown no single number can stand. */
     private boolean warmsUpWithUnknownHeater() {
-        return !run.hotStart() && Branches.unknown(run, spec, heaterFitted).contains(HiddenState.HEATER);
+        return !run.hotStart() && Branches.unknown(run, spec, habit).contains(HiddenState.HEATER);
     }
 
     /** Root mean square over the scored time of the distance between the highest and the lowest trace, K. */
@@ -148,7 +150,8 @@ final class Prediction {
         Well19937c random = new Well19937c(
                 new int[] {(int) seed, (int) (seed >>> 32), run.name().hashCode(), m});
         double[] z = vehicle.draw(random);
-        double[] path = trace(vehicle.unknowns().plant(z), z, combinationOf(m).branch());
+        double[] path =
+                trace(vehicle.unknowns().plant(z), z, doubted(combinationOf(m).branch(), random));
         double keep = Math.exp(-run.step() / DISCREPANCY_TIME);
         double fresh = discrepancy * Math.sqrt(1.0 - keep * keep);
         double miss = discrepancy * random.nextGaussian();
@@ -157,6 +160,12 @@ final class Prediction {
             miss = keep * miss + fresh * random.nextGaussian();
         }
         return path;
+    }
+
+    private Branch doubted(Branch branch, Well19937c random) {
+        return HeaterHabit.rules(run, habit)
+                ? branch.withHeater(HeaterHabit.doubted(branch.heater(), random.nextGaussian()))
+                : branch;
     }
 
     private Branches.Combination combinationOf(int m) {
@@ -266,7 +275,7 @@ final class Prediction {
 
     private List<Bracket> brackets() {
         List<Bracket> all = new ArrayList<>();
-        for (HiddenState state : Branches.unknown(run, spec, heaterFitted)) {
+        for (HiddenState state : Branches.unknown(run, spec, habit)) {
             Map<String, double[]> traces = traces(state);
             Map<String, Double> logs = new TreeMap<>();
             traces.forEach((label, trace) -> logs.put(label, logLikelihood(trace)));
@@ -311,8 +320,11 @@ final class Prediction {
 
     private List<Finding> findings(boolean single) {
         List<Finding> all = new ArrayList<>(run.findings());
+        if (HeaterHabit.rules(run, habit)) {
+            all.add(heaterByHabit());
+        }
         List<String> matter = new ArrayList<>();
-        for (HiddenState state : Branches.unknown(run, spec, heaterFitted)) {
+        for (HiddenState state : Branches.unknown(run, spec, habit)) {
             double spread = spread(List.copyOf(traces(state).values()));
             boolean matters = spread > NO_DIFFERENCE;
             if (matters) {
@@ -330,6 +342,18 @@ final class Prediction {
                     .with("branch_spread_K", spread(List.of(best))));
         }
         return all;
+    }
+
+    private Finding heaterByHabit() {
+        double setting = HeaterHabit.setting(run.meanAmbient());
+        return Finding.note(
+                        "heater-by-weather",
+                        "run " + run.name() + ": the heater is not recorded and nobody stated it; it is taken to be "
+                                + Math.round(100.0 * setting) + " % on, as the weather of "
+                                + Math.round(run.meanAmbient() - 273.15)
+                                + " degC makes people set it, in the fit and in predictions alike.")
+                .with("run", run.name())
+                .with("setting", setting);
     }
 
     private Finding unknown(HiddenState state, double spread, boolean matters) {

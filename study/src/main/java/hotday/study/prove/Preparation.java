@@ -27,14 +27,14 @@ final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
     private static final double STEP = 0.5;
     /** Below this the engine does not run by itself, rad/s (200 rpm). */
-    private static final double ENGINE_STANDS = 21.0;
+    static final double ENGINE_STANDS = 21.0;
     /** Shortest run worth looking at, s. */
     private static final double SHORTEST = 60.0;
 
     private static final double ACCELERATION_WINDOW = 2.0; // s
 
     /** What alternator and pumps take, W; common practice, no source. */
-    private static final double ACCESSORY_POWER = 900.0;
+    static final double ACCESSORY_POWER = 900.0;
 
     private final Recording recording;
     private final VehicleSpec spec;
@@ -43,6 +43,7 @@ final class Preparation {
     private final double[] inputs;
     private final Map<String, String> sources = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private boolean fuelWorkedOut;
 
     private Preparation(Recording recording, VehicleSpec spec) {
         this.recording = recording;
@@ -75,12 +76,9 @@ final class Preparation {
     }
 
     private RunData prepare() {
-        double[] ambient = required(
-                ModelChannel.AMBIENT_TEMPERATURE,
-                "outside temperature is needed: map a column to ambient_temperature or give a constant");
         double[] coolant = required(
                 ModelChannel.COOLANT_TEMPERATURE, "coolant temperature is needed: map a column to coolant_temperature");
-        fill(Input.AMBIENT, ambient);
+        fill(Input.AMBIENT, ambient(coolant));
         pressure();
         double[] speed = optional(ModelChannel.VEHICLE_SPEED).orElseGet(() -> new double[grid.length]);
         for (int i = 0; i < speed.length; i++) {
@@ -120,6 +118,7 @@ final class Preparation {
                 compressor ? Fact.OFF : fact("air_conditioning"),
                 fan,
                 schedule(fan),
+                fuelWorkedOut,
                 sources,
                 findings);
     }
@@ -174,6 +173,49 @@ final class Preparation {
         }
     }
 
+    private double[] ambient(double[] coolant) {
+        Optional<double[]> own = optional(ModelChannel.AMBIENT_TEMPERATURE);
+        if (own.isEmpty()) {
+            return ambientFromIntake(coolant);
+        }
+        double[] ambient = own.get();
+        double soak = OutsideTemperature.unsoak(ambient, STEP);
+        if (soak > 0.0) {
+            sources.merge(ModelChannel.AMBIENT_TEMPERATURE.key(), ", heat soak taken out", String::concat);
+            findings.add(Finding.note(
+                            "ambient-heat-soaked",
+                            "run " + recording.name() + ": the outside sensor falls by up to " + Math.round(soak)
+                                    + " K after the start, as one does that stood in a warm front end; until then the"
+                                    + " lowest reading of the following quarter of an hour is used.")
+                    .with("run", recording.name())
+                    .with("largest_correction_K", soak));
+        }
+        return ambient;
+    }
+
+    private double[] ambientFromIntake(double[] coolant) {
+        double intake = optional(ModelChannel.INTAKE_TEMPERATURE)
+                .map(t -> OutsideTemperature.fromIntake(t, coolant, STEP))
+                .orElse(Double.NaN);
+        if (Double.isNaN(intake)) {
+            throw InputException.at(
+                    Place.of(recording.name()),
+                    "channel-missing",
+                    "no ambient_temperature in this run: outside temperature is needed: map a column to"
+                            + " ambient_temperature or give a constant");
+        }
+        sources.put(ModelChannel.AMBIENT_TEMPERATURE.key(), "intake air of the first minute after a cold start");
+        findings.add(Finding.warning(
+                        "ambient-from-intake",
+                        "run " + recording.name()
+                                + ": no outside temperature; the engine starts cold and its intake air"
+                                + " reads " + Math.round(intake - 273.15)
+                                + " degC, which is taken for the whole run.")
+                .with("run", recording.name())
+                .with("ambient_degC", intake - 273.15));
+        return filled(intake);
+    }
+
     private void pressure() {
         Optional<double[]> barometer = optional(ModelChannel.BAROMETER);
         Optional<double[]> altitude = optional(ModelChannel.ALTITUDE);
@@ -211,22 +253,69 @@ final class Preparation {
 
     private void engine(double[] speed) {
         Optional<double[]> engineSpeed = optional(ModelChannel.ENGINE_SPEED);
-        load(speed, engineSpeed, fuelFlow(), optional(ModelChannel.TRACTIVE_FORCE));
+        Optional<double[]> force = optional(ModelChannel.TRACTIVE_FORCE);
+        Optional<double[]> manifold =
+                engineSpeed.isPresent() ? optional(ModelChannel.MANIFOLD_PRESSURE) : Optional.empty();
+        double outside = inputs[Input.PRESSURE.index()];
+        double idle = manifold.map(m -> BoostFuel.idlePressure(m, engineSpeed.get(), speed))
+                .orElse(Double.NaN);
+        boolean free = BoostFuel.breathesFreely(idle, outside);
+        Optional<double[]> fuel = fuelFlow(free, idle / outside);
+        Optional<BoostFuel> boost = fuel.isEmpty() && force.isEmpty() && free && BoostFuel.suits(spec)
+                ? Optional.of(BoostFuel.of(spec, idle, outside))
+                : Optional.empty();
+        if (fuel.isEmpty()) {
+            workedOut(
+                    force.isPresent()
+                            ? "recorded force at the wheels"
+                            : boost.isPresent()
+                                    ? "manifold pressure and engine speed"
+                                    : "road load from speed and its change",
+                    force.isEmpty() && boost.isEmpty());
+        }
+        load(speed, engineSpeed, fuel, force, boost, manifold);
     }
 
-    /** Fuel flow from its channel, or from air flow on a petrol engine, whose mixture is controlled. */
-    private Optional<double[]> fuelFlow() {
+    /**
+     * Fuel flow from its channel, or from air flow on a petrol engine, whose mixture is controlled.
+     *
+     * @param breathesFreely the manifold of the idling engine is not throttled, so no petrol engine
+     * @param idleShare its pressure over the outside's
+     */
+    private Optional<double[]> fuelFlow(boolean breathesFreely, double idleShare) {
         Optional<double[]> fuel = optional(ModelChannel.FUEL_FLOW).filter(f -> largest(f) > 0.0);
         if (fuel.isPresent()) {
             return fuel;
         }
         Optional<double[]> air = optional(ModelChannel.AIR_FLOW).filter(f -> largest(f) > 0.0);
-        if (air.isPresent() && spec.engine().fuel() == VehicleSpec.Fuel.PETROL) {
-            sources.put("fuel_flow", "air flow over the stoichiometric ratio");
-            double ratio = spec.engine().stoichiometricRatio();
-            return air.map(a -> java.util.Arrays.stream(a).map(v -> v / ratio).toArray());
+        if (air.isEmpty() || spec.engine().fuel() != VehicleSpec.Fuel.PETROL) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        if (breathesFreely) {
+            findings.add(Finding.warning(
+                            "air-flow-is-no-fuel",
+                            "run " + recording.name() + ": at idle the intake manifold holds "
+                                    + Math.round(100.0 * idleShare)
+                                    + " % of the outside pressure; the sheet's petrol engine would be throttled there, a"
+                                    + " diesel is not. Air flow is not turned into fuel. Check 'fuel' in the sheet.")
+                    .with("run", recording.name())
+                    .with("idle_manifold_share", idleShare));
+            return Optional.empty();
+        }
+        sources.put("fuel_flow", "air flow over the stoichiometric ratio");
+        double ratio = spec.engine().stoichiometricRatio();
+        return air.map(a -> java.util.Arrays.stream(a).map(v -> v / ratio).toArray());
+    }
+
+    private void workedOut(String from, boolean blind) {
+        fuelWorkedOut = true;
+        sources.put("fuel_flow", from);
+        findings.add(Finding.warning(
+                        "fuel-worked-out",
+                        "run " + recording.name() + ": no usable fuel or air flow; fuel is worked out from " + from
+                                + (blind ? ", so grades and load are not seen" : "") + ".")
+                .with("run", recording.name())
+                .with("source", from));
     }
 
     private static double largest(double[] values) {
@@ -238,16 +327,12 @@ final class Preparation {
     }
 
     private void load(
-            double[] speed, Optional<double[]> engineSpeed, Optional<double[]> fuel, Optional<double[]> force) {
-        if (fuel.isEmpty()) {
-            String from = force.isPresent() ? "recorded force at the wheels" : "road load from speed and its change";
-            sources.put("fuel_flow", from);
-            String unseen = force.isPresent() ? "" : ", so grades and load are not seen";
-            findings.add(Finding.warning(
-                    "fuel-worked-out",
-                    "run " + recording.name() + ": no usable fuel or air flow; fuel is worked out from " + from + unseen
-                            + "."));
-        }
+            double[] speed,
+            Optional<double[]> engineSpeed,
+            Optional<double[]> fuel,
+            Optional<double[]> force,
+            Optional<BoostFuel> boost,
+            Optional<double[]> manifold) {
         if (engineSpeed.isEmpty()) {
             sources.put("engine_speed", "gears of the sheet");
         }
@@ -264,6 +349,9 @@ final class Preparation {
             }
             double n = engineSpeed.isPresent() ? engineSpeed.get()[i] : run.get(Input.ENGINE_SPEED);
             double own = fuel.isPresent() ? heating * fuel.get()[i] : run.get(Input.FUEL_POWER);
+            if (boost.isPresent() && !Double.isNaN(manifold.get()[i])) {
+                own = boost.get().power(manifold.get()[i], n);
+            }
             boolean turns = n >= ENGINE_STANDS;
             inputs[at + Input.ENGINE_SPEED.index()] = turns ? n : 0.0;
             inputs[at + Input.FUEL_POWER.index()] = turns ? Math.max(0.0, own) : 0.0;

@@ -9,6 +9,7 @@ import java.util.List;
  * @param build name
  * @param runs fitted ones first
  * @param pooledFit over the fit runs; @param pooledPrediction over predicted runs that carry a single number
+ * @param pooledWarm the same from {@link RunReport#WARM_FROM} on; @param pooledWarmNull constant warm level over that time
  * @param pooledNull of the same predicted runs, K
  * @param pooledCoverage over the samples of the same predicted runs, 0..1
  * @param warmLevel of the null model, K
@@ -26,6 +27,8 @@ public record Proof(
         List<RunReport> runs,
         Score pooledFit,
         Score pooledPrediction,
+        Score pooledWarm,
+        Score pooledWarmNull,
         double pooledNull,
         double pooledCoverage,
         double warmLevel,

@@ -42,6 +42,8 @@ public final class ProofJson {
         number(node, "predict_bias_K", proof.pooledPrediction().bias());
         number(node, "predict_max_error_K", proof.pooledPrediction().maxError());
         number(node, "predict_null_rmse_K", proof.pooledNull());
+        number(node, "predict_warm_rmse_K", proof.pooledWarm().rmse());
+        number(node, "predict_warm_null_rmse_K", proof.pooledWarmNull().rmse());
         number(node, "predict_coverage90", proof.pooledCoverage());
         number(node, "null_level_degC", proof.warmLevel() - CELSIUS);
         number(node, "correlation_time_s", proof.correlationTime());
@@ -58,6 +60,11 @@ public final class ProofJson {
         number(coolant, "rmse_K", single(run, run.score().rmse()));
         number(coolant, "bias_K", single(run, run.score().bias()));
         number(coolant, "max_error_K", single(run, run.score().maxError()));
+        ObjectNode warm = coolant.putObject("warm");
+        number(warm, "from_s", RunReport.WARM_FROM);
+        number(warm, "rmse_K", single(run, run.warm().rmse()));
+        number(warm, "bias_K", single(run, run.warm().bias()));
+        number(warm, "null_rmse_K", run.warmNull().rmse());
         ObjectNode peak = coolant.putObject("peak_degC");
         number(peak, "measured", run.peak().measured() - CELSIUS);
         number(peak, "predicted", single(run, run.peak().predicted() - CELSIUS));

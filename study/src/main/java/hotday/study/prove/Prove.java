@@ -42,11 +42,10 @@ public final class Prove {
         List<RunData> predictRuns = prepare(request.predict());
         refuseEmpty(fitRuns);
         request.progress().at("fitting", 0.05);
-        List<String> heaterRuns = fitRuns.stream()
-                .filter(Branches::heaterUnknown)
-                .map(RunData::name)
-                .toList();
-        Unknowns unknowns = new Unknowns(Plant.compile(request.spec()), heaterRuns);
+        Unknowns unknowns = new Unknowns(
+                Plant.compile(request.spec()),
+                HeaterHabit.shownBy(fitRuns),
+                fitRuns.stream().anyMatch(RunData::fuelWorkedOut));
         FitOptions options = FitOptions.standard()
                 .withThreads(request.threads())
                 .withMaxIterations(ITERATIONS)
@@ -138,6 +137,8 @@ public final class Prove {
                         .map(RunReport::score)
                         .toList()),
                 Score.pooled(scored.stream().map(RunReport::score).toList()),
+                Score.pooled(scored.stream().map(RunReport::warm).toList()),
+                Score.pooled(scored.stream().map(RunReport::warmNull).toList()),
                 Math.sqrt(nullSquares / samples),
                 inside / samples,
                 warm.level(),

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param fan, heater, airConditioning what is known about the three actuators: recorded or stated (ON, OFF) or UNKNOWN
  * @param fanRecorded true when the fan demand or speed stands in {@code inputs}
  * @param schedule what drives the fan when nobody recorded it but the sheet says that its own schedule is in the car
+ * @param fuelWorkedOut true when fuel was not recorded but follows from load, so that its level is in doubt
  * @param sources what each input was taken from, for the report
  * @param findings what was found in the recording and done about it
  */
@@ -42,6 +43,7 @@ public record RunData(
         Fact airConditioning,
         boolean fanRecorded,
         Optional<Schedule> schedule,
+        boolean fuelWorkedOut,
         Map<String, String> sources,
         List<Finding> findings) {
 

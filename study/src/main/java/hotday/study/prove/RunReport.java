@@ -15,6 +15,8 @@ import java.util.List;
  * @param single false when the branches differ by more than the model's own band: then no single number stands and the
  *     band spans all branches
  * @param score of {@code predicted}
+ * @param warm score from {@link #WARM_FROM} on, when most engines are warm
+ * @param warmNull of the constant warm level over the same time
  * @param nullRmse of the constant warm level, K
  * @param coverage share of scored samples inside the band, 0..1
  * @param bandHalfWidth mean over the scored samples, K
@@ -33,6 +35,8 @@ public record RunReport(
         double[] upper,
         boolean single,
         Score score,
+        Score warm,
+        Score warmNull,
         double nullRmse,
         double coverage,
         double bandHalfWidth,
@@ -40,6 +44,9 @@ public record RunReport(
         List<Reach> reach,
         List<Bracket> brackets,
         List<Finding> findings) {
+
+    /** From here on a run counts as warm, s. */
+    public static final double WARM_FROM = 600.0;
 
     /** Whether the fit saw the run. */
     public enum Role {

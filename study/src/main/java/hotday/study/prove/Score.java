@@ -13,13 +13,18 @@ package hotday.study.prove;
 public record Score(double rmse, double bias, double maxError, int samples, double sumOfSquares, double sum) {
 
     static Score of(RunData run, double[] trace) {
+        return of(run, trace, run.scoredFrom());
+    }
+
+    /** @param from s; samples before are left out */
+    static Score of(RunData run, double[] trace, double from) {
         double squares = 0.0;
         double sum = 0.0;
         double worst = 0.0;
         int n = 0;
         for (int i = 0; i < run.size(); i++) {
             double error = trace[i] - run.coolant()[i];
-            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(error)) {
+            if (run.time()[i] >= from && !Double.isNaN(error)) {
                 squares += error * error;
                 sum += error;
                 worst = Math.max(worst, Math.abs(error));

@@ -22,18 +22,16 @@ final class Simulation {
             Unknowns unknowns, Plant plant, double[] z, RunData data, Branch branch, double[] coolant, double[] oil) {
         Run run = new Run(plant);
         start(run, unknowns, z, data);
-        double heater = unknowns.heaterSetting(z, data.name());
-        Branch effective = heater > 0.0
-                ? new Branch(branch.fan(), Math.max(heater, branch.heater()), branch.airConditioning())
-                : branch;
+        double fuel = data.fuelWorkedOut() ? unknowns.workedOutFuel(z) : 1.0;
         Optional<Controller> controller = data.schedule().map(Controller::new);
         Inputs seen = new Inputs();
         for (int i = 0; i < data.size(); i++) {
             run.setInputs(data.inputs(), i * Input.COUNT);
+            run.set(Input.FUEL_POWER, fuel * run.get(Input.FUEL_POWER));
             if (controller.isPresent()) {
-                run.set(Input.FAN_DEMAND, scheduled(controller.get(), seen, run, effective, data.step()));
+                run.set(Input.FAN_DEMAND, scheduled(controller.get(), seen, run, branch, data.step()));
             }
-            effective.apply(run);
+            branch.apply(run);
             run.step(data.step());
             coolant[i] = run.coolantReading();
             oil[i] = run.get(State.OIL);

@@ -4,6 +4,7 @@ import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The unknowns of a fit and how a vector of them makes a plant. Widths are the engineer's doubt about a sheet of
@@ -52,20 +53,28 @@ final class Unknowns {
 
     private static final double START_RADIATOR_SD = 0.25;
     private static final double START_METAL_SD = 4.0; // K
+    /** Of the logarithm: what a sheet's two points leave open about fuel in between. */
+    private static final double WORKED_OUT_FUEL_SD = 0.25;
 
     private final Plant nominal;
     private final List<Unknown> all;
-    private final List<String> heaterRuns;
+    private final boolean heaterByHabit;
+    private final boolean fuelWorkedOut;
 
-    /** @param heaterRuns fit runs whose heater setting is unknown and becomes an unknown of the fit */
-    Unknowns(Plant nominal, List<String> heaterRuns) {
+    /**
+     * @param heaterByHabit unrecorded heaters follow {@link HeaterHabit}
+     * @param fuelWorkedOut the fuel of fit runs follows from load, so its level is one more unknown
+     */
+    Unknowns(Plant nominal, boolean heaterByHabit, boolean fuelWorkedOut) {
         this.nominal = smooth(nominal);
-        this.heaterRuns = List.copyOf(heaterRuns);
+        this.heaterByHabit = heaterByHabit;
+        this.fuelWorkedOut = fuelWorkedOut;
         List<Unknown> list = new ArrayList<>(VEHICLE);
         list.add(Unknown.start("start_radiator", "radiator at a hot start", START_RADIATOR_SD));
         list.add(Unknown.start("start_metal", "metal over coolant at a hot start", START_METAL_SD));
-        for (String run : heaterRuns) {
-            list.add(Unknown.start("heater_setting_" + run, "heater setting in run " + run, 1.0));
+        if (fuelWorkedOut) {
+            list.add(new Unknown(
+                    "worked_out_fuel", "fuel worked out from load", Optional.empty(), true, WORKED_OUT_FUEL_SD));
         }
         this.all = List.copyOf(list);
     }
@@ -118,15 +127,13 @@ final class Unknowns {
         return START_METAL_SD * z[VEHICLE.size() + 1];
     }
 
-    /** Whether the heater setting of this run is one of the unknowns. */
-    boolean fitsHeaterOf(String run) {
-        return heaterRuns.contains(run);
+    boolean heaterByHabit() {
+        return heaterByHabit;
     }
 
-    /** Heater setting 0..1 that the vector gives to a fit run; zero where the heater is known to be off. */
-    double heaterSetting(double[] z, String run) {
-        int at = heaterRuns.indexOf(run);
-        return at < 0 ? 0.0 : 1.0 / (1.0 + Math.exp(-1.5 * z[VEHICLE.size() + 2 + at]));
+    /** Multiplier on fuel that follows from load; the prior's middle where the fit had no such run. */
+    double workedOutFuel(double[] z) {
+        return fuelWorkedOut ? Math.exp(WORKED_OUT_FUEL_SD * z[VEHICLE.size() + 2]) : 1.0;
     }
 
     /** Value of an unknown in its own unit, for the report; shares and offsets for start states. */
@@ -141,7 +148,7 @@ final class Unknowns {
         if (index == VEHICLE.size()) {
             return START_RADIATOR + START_RADIATOR_SD * z;
         }
-        return index == VEHICLE.size() + 1 ? START_METAL_SD * z : 1.0 / (1.0 + Math.exp(-1.5 * z));
+        return index == VEHICLE.size() + 1 ? START_METAL_SD * z : Math.exp(WORKED_OUT_FUEL_SD * z);
     }
 
     String unit(int index) {

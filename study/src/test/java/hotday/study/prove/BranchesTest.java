@@ -67,11 +67,13 @@ class BranchesTest {
     }
 
     @Test
-    void aHeaterThatIsFittedIsNotCountedTwice() {
+    void aHeaterByHabitIsNotCountedTwice() {
         RunData run = run(5, Fact.OFF, Fact.UNKNOWN, Fact.OFF);
         assertThat(Branches.heaterUnknown(run)).isTrue();
         assertThat(Branches.unknown(run, ownSchedule, false)).containsExactly(HiddenState.HEATER);
         assertThat(Branches.unknown(run, ownSchedule, true)).isEmpty();
+        assertThat(Branches.plain(run, true).heater()).isEqualTo(1.0);
+        assertThat(Branches.plain(run, false).heater()).isZero();
     }
 
     @Test

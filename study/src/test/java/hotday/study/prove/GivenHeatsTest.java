@@ -11,7 +11,6 @@ import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,14 +32,14 @@ class GivenHeatsTest {
         RunData run = Preparation.of(ChannelMap.read(shop.channels()).recording(car.commissioning()), spec);
         double[] k = car.plant().coefficients();
         k[Coefficient.CONDENSER_HEAT.index()] = 1.0; // a doubt about the given heat, which the car itself does not have
-        Unknowns unknowns = new Unknowns(Plant.compile(spec), List.of());
+        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false);
         double[] coolant = new double[run.size()];
         Simulation.run(
                 unknowns,
                 car.plant().with(k),
                 new double[unknowns.size()],
                 run,
-                Branch.PLAIN,
+                Branches.plain(run, false),
                 coolant,
                 new double[run.size()]);
         assertThat(Score.of(run, coolant).rmse()).isLessThan(RETRACED);

@@ -90,6 +90,7 @@ final class MadeRun {
                 airConditioning,
                 fanRecorded,
                 Optional.empty(),
+                false,
                 Map.of(),
                 List.of());
     }

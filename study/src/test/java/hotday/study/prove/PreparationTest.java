@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.physics.fluid.Air;
+import hotday.signals.channel.Recording;
 import hotday.study.prove.MadeRun.Column;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.spec.VehicleSpec;
@@ -80,6 +81,69 @@ class PreparationTest {
         assertThat(fuelPower(with)).isPositive().isEqualTo(fuelPower(without));
         assertThat(with.sources().get("fuel_flow")).startsWith("road load");
         assertThat(keys(with)).contains("fuel-worked-out");
+    }
+
+    private static Column manifold(double idle, double driving) {
+        return new Column("manifold_pressure", "kPa abs", t -> t < 40 ? idle : driving);
+    }
+
+    private static final Column STARTS = new Column("vehicle_speed", "km/h", t -> t < 40 ? 0.0 : 90.0);
+    private static final Column REVS = new Column("engine_speed", "rpm", t -> t < 40 ? 800.0 : 2000.0);
+
+    @Test
+    void boostGivesTheFuelOfATurboDiesel() {
+        RunData run = prepared(diesel, STARTS, REVS, AIR, manifold(100.0, 160.0));
+        RunData harder = prepared(diesel, STARTS, REVS, AIR, manifold(100.0, 200.0));
+        assertThat(run.sources().get("fuel_flow")).startsWith("manifold pressure");
+        assertThat(keys(run)).contains("fuel-worked-out");
+        assertThat(run.fuelWorkedOut()).isTrue();
+        int last = run.size() - 1;
+        assertThat(harder.input(last, Input.FUEL_POWER)).isGreaterThan(1.2 * run.input(last, Input.FUEL_POWER));
+        // an idling diesel burns some tenth of a gram a second and litre; common practice, no source
+        double idle = run.input(20, Input.FUEL_POWER) / diesel.engine().displacement() * 1e-3;
+        assertThat(idle).isBetween(2e3, 8e3);
+    }
+
+    @Test
+    void aDieselThatIsThrottledAtIdleIsNoneAndItsBoostSaysNothing() {
+        RunData run = prepared(diesel, STARTS, REVS, manifold(35.0, 160.0));
+        assertThat(run.sources().get("fuel_flow")).startsWith("road load");
+    }
+
+    @Test
+    void airFlowIsRefusedWhereTheIdlingEngineIsNotThrottled() {
+        RunData run = prepared(petrol, STARTS, REVS, AIR, manifold(98.0, 160.0));
+        assertThat(keys(run)).contains("air-flow-is-no-fuel", "fuel-worked-out");
+        assertThat(run.sources().get("fuel_flow")).startsWith("road load");
+        RunData throttled = prepared(petrol, STARTS, REVS, AIR, manifold(35.0, 160.0));
+        assertThat(throttled.sources().get("fuel_flow")).contains("stoichiometric");
+    }
+
+    @Test
+    void aSoakedOutsideSensorIsReadAsWhatItFallsTo() {
+        List<Column> columns = List.of(
+                new Column("ambient_temperature", "degC", t -> 10.0 + 8.0 * Math.exp(-t / 120.0)),
+                COOLANT,
+                SPEED,
+                ENGINE);
+        RunData run = Preparation.of(MadeRun.recording(folder, 1200, columns), diesel);
+        assertThat(keys(run)).contains("ambient-heat-soaked");
+        assertThat(run.input(0, Input.AMBIENT)).isCloseTo(283.15, within(0.1));
+    }
+
+    @Test
+    void intakeAirStandsForTheOutsideAtAColdStart() {
+        Column intake = Column.of("intake_temperature", "degC", 8.0);
+        List<Column> cold =
+                List.of(new Column("coolant_temperature", "degC", t -> 9.0 + 0.5 * t), SPEED, ENGINE, intake);
+        RunData run = Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, cold), diesel);
+        assertThat(keys(run)).contains("ambient-from-intake");
+        assertThat(run.meanAmbient()).isCloseTo(281.15, within(0.01));
+        List<Column> hot = List.of(COOLANT, SPEED, ENGINE, intake);
+        Recording warm = MadeRun.recording(folder, LONG_ENOUGH, hot);
+        assertThatThrownBy(() -> Preparation.of(warm, diesel))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("ambient_temperature");
     }
 
     @Test

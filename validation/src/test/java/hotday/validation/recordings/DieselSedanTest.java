@@ -27,7 +27,7 @@ class DieselSedanTest {
                     .isLessThan(peak.get("predicted").asDouble());
             assertThat(peak.get("interval90").get(1).asDouble())
                     .isGreaterThan(peak.get("predicted").asDouble());
-            assertThat(coolant.get("reach")).hasSize(4);
+            assertThat(coolant.get("reach")).hasSize(5);
             assertThat(coolant.get("reach").get(1).get("degC").asDouble()).isEqualTo(60.0);
             assertThat(run.get("coverage90").isNumber()).isTrue();
             assertThat(run.get("null_rmse_K").isNumber()).isTrue();
