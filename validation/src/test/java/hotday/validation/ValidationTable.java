@@ -11,6 +11,7 @@ import hotday.validation.physics.RefrigerantChecks;
 import hotday.validation.physics.TransferChecks;
 import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
+import hotday.validation.recordings.RoadTripsChecks;
 import hotday.validation.units.UnitChecks;
 import hotday.validation.vehicle.EngineChecks;
 import java.util.ArrayList;
@@ -36,7 +37,8 @@ public final class ValidationTable {
             new MoistAirChecks(),
             new GaugeChartChecks(),
             new EngineChecks(),
-            new DieselSedanChecks());
+            new DieselSedanChecks(),
+            new RoadTripsChecks());
 
     /**
      * A topic that was computed.

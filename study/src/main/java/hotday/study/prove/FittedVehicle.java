@@ -48,6 +48,8 @@ record FittedVehicle(
     private static final double STEP = 0.05;
 
     private static final double LARGEST_DRAW = 3.0;
+    /** Steps down from every start before the lowest alone is followed on: descents from afar end in different valleys. */
+    private static final int FIRST_STEPS = 6;
     /** What the model misses before any run has shown it, K; about what fitted runs of open recordings show. */
     private static final double SHEET_DISCREPANCY = 2.5;
 
@@ -73,7 +75,7 @@ record FittedVehicle(
      * Fits the runs.
      *
      * @param draws prior draws tried as starts before descending
-     * @param starts best of them that are descended from
+     * @param starts best of them that are followed down for a few steps; the lowest then is followed to its end
      */
     static FittedVehicle fit(
             Unknowns unknowns,
@@ -95,19 +97,27 @@ record FittedVehicle(
                 seed,
                 options.threads(),
                 options.cancelled());
-        Fit best = null;
+        FitOptions few = options.withMaxIterations(FIRST_STEPS).withDifference(FitOptions.Difference.FORWARD);
+        Fit lowest = null;
         for (PriorSearch.Start start : found) {
-            List<Parameter> from = new ArrayList<>();
-            for (int i = 0; i < parameters.size(); i++) {
-                double z = Math.max(-LARGEST_DRAW, Math.min(LARGEST_DRAW, start.parameters()[i]));
-                from.add(parameters.get(i).withStart(z));
-            }
-            Fit fit = LeastSquares.fit(() -> new FitResiduals(unknowns, runs, useOil), from, options);
-            if (best == null || fit.cost() < best.cost()) {
-                best = fit;
+            Fit fit = LeastSquares.fit(
+                    () -> new FitResiduals(unknowns, runs, useOil), from(parameters, start.parameters()), few);
+            if (lowest == null || fit.cost() < lowest.cost()) {
+                lowest = fit;
             }
         }
+        Fit best = LeastSquares.fit(
+                () -> new FitResiduals(unknowns, runs, useOil), from(parameters, lowest.parameters()), options);
         return assess(unknowns, runs, best);
+    }
+
+    private static List<Parameter> from(List<Parameter> parameters, double[] start) {
+        List<Parameter> from = new ArrayList<>();
+        for (int i = 0; i < start.length; i++) {
+            double z = Math.max(-LARGEST_DRAW, Math.min(LARGEST_DRAW, start[i]));
+            from.add(parameters.get(i).withStart(z));
+        }
+        return from;
     }
 
     private static FittedVehicle assess(Unknowns unknowns, List<RunData> runs, Fit fit) {

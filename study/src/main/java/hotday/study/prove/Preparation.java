@@ -25,7 +25,11 @@ import java.util.Optional;
 /** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
 final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
-    private static final double STEP = 0.5;
+    private static final double FINE_STEP = 0.5;
+    /** Runs longer than this are put on the coarse grid, s. */
+    private static final double LONG = 1500.0;
+
+    private static final double COARSE_STEP = 1.0; // s; engines and their loops do not show the difference
     /** Below this the engine does not run by itself, rad/s (200 rpm). */
     static final double ENGINE_STANDS = 21.0;
     /** Shortest run worth looking at, s. */
@@ -40,16 +44,18 @@ final class Preparation {
     private final VehicleSpec spec;
     private final DriveTrain train;
     private final double[] grid;
+    private final double step;
     private final double[] inputs;
     private final Map<String, String> sources = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
-    private boolean fuelWorkedOut;
+    private double[] ownFuel = {};
 
     private Preparation(Recording recording, VehicleSpec spec) {
         this.recording = recording;
         this.spec = spec;
         this.train = new DriveTrain(spec);
-        this.grid = grid(recording);
+        this.step = length(recording) > LONG ? COARSE_STEP : FINE_STEP;
+        this.grid = grid(recording, step);
         this.inputs = new double[grid.length * Input.COUNT];
         this.findings.addAll(recording.findings());
     }
@@ -58,9 +64,13 @@ final class Preparation {
         return new Preparation(recording, spec).prepare();
     }
 
-    private static double[] grid(Recording recording) {
+    private static double length(Recording recording) {
         double[] time = recording.time();
-        double length = time.length == 0 ? 0.0 : time[time.length - 1] - time[0];
+        return time.length == 0 ? 0.0 : time[time.length - 1] - time[0];
+    }
+
+    private static double[] grid(Recording recording, double step) {
+        double length = length(recording);
         if (length < SHORTEST) {
             throw InputException.at(
                     Place.of(recording.name()),
@@ -68,9 +78,9 @@ final class Preparation {
                     "run lasts " + Math.round(length) + " s; at least " + Math.round(SHORTEST)
                             + " s are needed. Record a longer run.");
         }
-        double[] grid = new double[(int) Math.floor(length / STEP)];
+        double[] grid = new double[(int) Math.floor(length / step)];
         for (int i = 0; i < grid.length; i++) {
-            grid[i] = time[0] + (i + 1) * STEP;
+            grid[i] = recording.time()[0] + (i + 1) * step;
         }
         return grid;
     }
@@ -93,7 +103,7 @@ final class Preparation {
         new GivenHeats(
                         Plant.compile(spec),
                         inputs,
-                        STEP,
+                        step,
                         !compressor && fact("air_conditioning") != Fact.OFF,
                         schedule(fan).isPresent())
                 .fill(start);
@@ -106,7 +116,7 @@ final class Preparation {
         return new RunData(
                 recording.name(),
                 grid,
-                STEP,
+                step,
                 inputs,
                 coolant,
                 measuredOil,
@@ -118,7 +128,7 @@ final class Preparation {
                 compressor ? Fact.OFF : fact("air_conditioning"),
                 fan,
                 schedule(fan),
-                fuelWorkedOut,
+                ownFuel,
                 sources,
                 findings);
     }
@@ -179,7 +189,7 @@ final class Preparation {
             return ambientFromIntake(coolant);
         }
         double[] ambient = own.get();
-        double soak = OutsideTemperature.unsoak(ambient, STEP);
+        double soak = OutsideTemperature.unsoak(ambient, step);
         if (soak > 0.0) {
             sources.merge(ModelChannel.AMBIENT_TEMPERATURE.key(), ", heat soak taken out", String::concat);
             findings.add(Finding.note(
@@ -195,7 +205,7 @@ final class Preparation {
 
     private double[] ambientFromIntake(double[] coolant) {
         double intake = optional(ModelChannel.INTAKE_TEMPERATURE)
-                .map(t -> OutsideTemperature.fromIntake(t, coolant, STEP))
+                .map(t -> OutsideTemperature.fromIntake(t, coolant, step))
                 .orElse(Double.NaN);
         if (Double.isNaN(intake)) {
             throw InputException.at(
@@ -308,7 +318,7 @@ final class Preparation {
     }
 
     private void workedOut(String from, boolean blind) {
-        fuelWorkedOut = true;
+        ownFuel = new double[grid.length];
         sources.put("fuel_flow", from);
         findings.add(Finding.warning(
                         "fuel-worked-out",
@@ -355,6 +365,9 @@ final class Preparation {
             boolean turns = n >= ENGINE_STANDS;
             inputs[at + Input.ENGINE_SPEED.index()] = turns ? n : 0.0;
             inputs[at + Input.FUEL_POWER.index()] = turns ? Math.max(0.0, own) : 0.0;
+            if (turns && ownFuel.length > 0) {
+                ownFuel[i] = spec.engine().fuelLine().fuelPower(ACCESSORY_POWER, n);
+            }
             if (turns) {
                 driveline(at);
             }
@@ -378,10 +391,10 @@ final class Preparation {
         inputs[at + Input.GEARBOX_SPEED.index()] = engineSpeed;
     }
 
-    private static double acceleration(double[] speed, int i) {
-        int half = (int) Math.round(0.5 * ACCELERATION_WINDOW / STEP);
+    private double acceleration(double[] speed, int i) {
+        int half = (int) Math.round(0.5 * ACCELERATION_WINDOW / step);
         int before = Math.max(0, i - half);
         int after = Math.min(speed.length - 1, i + half);
-        return after > before ? (speed[after] - speed[before]) / ((after - before) * STEP) : 0.0;
+        return after > before ? (speed[after] - speed[before]) / ((after - before) * step) : 0.0;
     }
 }

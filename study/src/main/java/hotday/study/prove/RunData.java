@@ -24,7 +24,8 @@ import java.util.Optional;
  * @param fan, heater, airConditioning what is known about the three actuators: recorded or stated (ON, OFF) or UNKNOWN
  * @param fanRecorded true when the fan demand or speed stands in {@code inputs}
  * @param schedule what drives the fan when nobody recorded it but the sheet says that its own schedule is in the car
- * @param fuelWorkedOut true when fuel was not recorded but follows from load, so that its level is in doubt
+ * @param ownFuel fuel power that the turning engine needs for itself and its accessories, W a row, where fuel was not recorded
+ *     but follows from load: what lies above is in doubt; empty where fuel was recorded
  * @param sources what each input was taken from, for the report
  * @param findings what was found in the recording and done about it
  */
@@ -43,9 +44,14 @@ public record RunData(
         Fact airConditioning,
         boolean fanRecorded,
         Optional<Schedule> schedule,
-        boolean fuelWorkedOut,
+        double[] ownFuel,
         Map<String, String> sources,
         List<Finding> findings) {
+
+    /** True when fuel was not recorded but follows from load. */
+    public boolean fuelWorkedOut() {
+        return ownFuel.length > 0;
+    }
 
     public int size() {
         return time.length;

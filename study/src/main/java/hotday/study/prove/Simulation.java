@@ -22,12 +22,15 @@ final class Simulation {
             Unknowns unknowns, Plant plant, double[] z, RunData data, Branch branch, double[] coolant, double[] oil) {
         Run run = new Run(plant);
         start(run, unknowns, z, data);
-        double fuel = data.fuelWorkedOut() ? unknowns.workedOutFuel(z) : 1.0;
+        double level = unknowns.workedOutFuel(z);
         Optional<Controller> controller = data.schedule().map(Controller::new);
         Inputs seen = new Inputs();
         for (int i = 0; i < data.size(); i++) {
             run.setInputs(data.inputs(), i * Input.COUNT);
-            run.set(Input.FUEL_POWER, fuel * run.get(Input.FUEL_POWER));
+            if (data.fuelWorkedOut()) {
+                double load = Math.max(0.0, run.get(Input.FUEL_POWER) - data.ownFuel()[i]);
+                run.set(Input.FUEL_POWER, run.get(Input.FUEL_POWER) + (level - 1.0) * load);
+            }
             if (controller.isPresent()) {
                 run.set(Input.FAN_DEMAND, scheduled(controller.get(), seen, run, branch, data.step()));
             }

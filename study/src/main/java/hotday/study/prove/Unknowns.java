@@ -54,7 +54,7 @@ final class Unknowns {
     private static final double START_RADIATOR_SD = 0.25;
     private static final double START_METAL_SD = 4.0; // K
     /** Of the logarithm: what a sheet's two points leave open about fuel in between. */
-    private static final double WORKED_OUT_FUEL_SD = 0.25;
+    private static final double WORKED_OUT_FUEL_SD = 0.3;
 
     private final Plant nominal;
     private final List<Unknown> all;
@@ -74,7 +74,7 @@ final class Unknowns {
         list.add(Unknown.start("start_metal", "metal over coolant at a hot start", START_METAL_SD));
         if (fuelWorkedOut) {
             list.add(new Unknown(
-                    "worked_out_fuel", "fuel worked out from load", Optional.empty(), true, WORKED_OUT_FUEL_SD));
+                    "worked_out_fuel", "fuel for load, worked out", Optional.empty(), true, WORKED_OUT_FUEL_SD));
         }
         this.all = List.copyOf(list);
     }
@@ -131,7 +131,7 @@ final class Unknowns {
         return heaterByHabit;
     }
 
-    /** Multiplier on fuel that follows from load; the prior's middle where the fit had no such run. */
+    /** Multiplier on the part of worked-out fuel that load asks for; the prior's middle where the fit had no such run. */
     double workedOutFuel(double[] z) {
         return fuelWorkedOut ? Math.exp(WORKED_OUT_FUEL_SD * z[VEHICLE.size() + 2]) : 1.0;
     }
