@@ -13,7 +13,7 @@ import java.util.List;
 /** From recordings to a proof: prepare, fit, predict, carry to the hot day. The entry of this package. */
 public final class Prove {
     private static final int PRIOR_DRAWS = 200;
-    private static final int STARTS = 6;
+    private static final int STARTS = 10;
     private static final int ITERATIONS = 40;
     /** Relative change of the cost below which the descent ends. */
     private static final double TOLERANCE = 1e-4;

@@ -33,6 +33,14 @@ class OutsideTemperatureTest {
         assertThat(OutsideTemperature.unsoak(flickers, STEP)).isZero();
     }
 
+    /** A test cell whose air warms up and is cooled again. */
+    @Test
+    void aFallThatDoesNotBeginAtTheStartIsNoSoak() {
+        double[] cell = new double[200];
+        Arrays.setAll(cell, i -> 293.0 + 4.0 * Math.sin(0.05 * i) * (i < 60 ? 1 : 0));
+        assertThat(OutsideTemperature.unsoak(cell, STEP)).isZero();
+    }
+
     @Test
     void aFallLaterThanTheSoakIsWeather() {
         double[] ambient = new double[400];
