@@ -8,6 +8,7 @@ import hotday.core.solve.PriorSearch;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -48,7 +49,14 @@ record FittedVehicle(
     private static final double STEP = 0.05;
 
     private static final double LARGEST_DRAW = 3.0;
-    /** Steps down from every start before the lowest alone is followed on: descents from afar end in different valleys. */
+    /** Best draws that are followed down to the end. */
+    private static final int STARTS = 2;
+    /**
+     * Where fuel is worked out descents end in valleys far apart: more draws are followed for a few steps, the lowest alone to the
+     * end.
+     */
+    private static final int MANY_STARTS = 10;
+
     private static final int FIRST_STEPS = 6;
     /** What the model misses before any run has shown it, K; about what fitted runs of open recordings show. */
     private static final double SHEET_DISCREPANCY = 2.5;
@@ -75,40 +83,38 @@ record FittedVehicle(
      * Fits the runs.
      *
      * @param draws prior draws tried as starts before descending
-     * @param starts best of them that are followed down for a few steps; the lowest then is followed to its end
      */
     static FittedVehicle fit(
-            Unknowns unknowns,
-            List<RunData> runs,
-            boolean useOil,
-            int draws,
-            int starts,
-            long seed,
-            FitOptions options) {
+            Unknowns unknowns, List<RunData> runs, boolean useOil, int draws, long seed, FitOptions options) {
         List<Parameter> parameters = new ArrayList<>();
         for (Unknown unknown : unknowns.all()) {
             parameters.add(new Parameter(unknown.id(), 0.0, 0.0, 1.0, STEP));
         }
+        Supplier<FitResiduals> model = () -> new FitResiduals(unknowns, runs, useOil);
+        boolean rugged = unknowns.fuelWorkedOut();
         List<PriorSearch.Start> found = PriorSearch.best(
-                () -> new FitResiduals(unknowns, runs, useOil),
-                parameters,
-                draws,
-                starts,
-                seed,
-                options.threads(),
-                options.cancelled());
+                model, parameters, draws, rugged ? MANY_STARTS : STARTS, seed, options.threads(), options.cancelled());
+        if (!rugged) {
+            return assess(unknowns, runs, lowest(model, parameters, found, options));
+        }
         FitOptions few = options.withMaxIterations(FIRST_STEPS).withDifference(FitOptions.Difference.FORWARD);
+        double[] start = lowest(model, parameters, found, few).parameters();
+        return assess(unknowns, runs, LeastSquares.fit(model, from(parameters, start), options));
+    }
+
+    private static Fit lowest(
+            Supplier<FitResiduals> model,
+            List<Parameter> parameters,
+            List<PriorSearch.Start> found,
+            FitOptions options) {
         Fit lowest = null;
         for (PriorSearch.Start start : found) {
-            Fit fit = LeastSquares.fit(
-                    () -> new FitResiduals(unknowns, runs, useOil), from(parameters, start.parameters()), few);
+            Fit fit = LeastSquares.fit(model, from(parameters, start.parameters()), options);
             if (lowest == null || fit.cost() < lowest.cost()) {
                 lowest = fit;
             }
         }
-        Fit best = LeastSquares.fit(
-                () -> new FitResiduals(unknowns, runs, useOil), from(parameters, lowest.parameters()), options);
-        return assess(unknowns, runs, best);
+        return lowest;
     }
 
     private static List<Parameter> from(List<Parameter> parameters, double[] start) {

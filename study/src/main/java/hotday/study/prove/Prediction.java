@@ -30,19 +30,25 @@ final class Prediction {
      */
     private static final double STRANGE_COLD_START = 2.5;
 
+    /** In weather far from the fitted, what is worked out from load is in more doubt; common practice, no source. */
+    private static final double STRANGE_WEATHER = 1.5;
+
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
     private static final double[] LEVELS = {40.0, 60.0, 70.0, 80.0, 88.0}; // degC
 
     private final FittedVehicle vehicle;
     private final double discrepancy;
+    private final double strangeness;
     private final VehicleSpec spec;
     private final RunData run;
     private final boolean habit;
     private final List<Branches.Combination> combinations;
     private final double[][] best;
 
-    private Prediction(FittedVehicle vehicle, VehicleSpec spec, RunData run, boolean coldStartFitted) {
+    private Prediction(FittedVehicle vehicle, VehicleSpec spec, RunData run, List<RunData> fitRuns) {
+        boolean coldStartFitted = fitRuns.stream().anyMatch(r -> !r.hotStart());
+        this.strangeness = FittedRange.strangeWeather(run, fitRuns) ? STRANGE_WEATHER : 1.0;
         boolean strange = !run.hotStart() && !coldStartFitted;
         this.discrepancy = vehicle.discrepancy() * (strange ? STRANGE_COLD_START : 1.0);
         this.vehicle = vehicle;
@@ -63,9 +69,9 @@ final class Prediction {
             RunData run,
             RunReport.Role role,
             NullModel warm,
-            boolean coldStartFitted,
+            List<RunData> fitRuns,
             long seed) {
-        return new Prediction(vehicle, spec, run, coldStartFitted).report(role, warm, seed);
+        return new Prediction(vehicle, spec, run, fitRuns).report(role, warm, seed);
     }
 
     private double[] trace(Plant plant, double[] z, Branch branch) {
@@ -149,7 +155,10 @@ final class Prediction {
     private double[] path(int m, long seed) {
         Well19937c random = new Well19937c(
                 new int[] {(int) seed, (int) (seed >>> 32), run.name().hashCode(), m});
-        double[] z = vehicle.draw(random);
+        double[] drawn = vehicle.draw(random);
+        double[] z = run.fuelWorkedOut()
+                ? vehicle.unknowns().withFuelOfOneRun(drawn, strangeness * random.nextGaussian())
+                : drawn;
         double[] path =
                 trace(vehicle.unknowns().plant(z), z, doubted(combinationOf(m).branch(), random));
         double keep = Math.exp(-run.step() / DISCREPANCY_TIME);

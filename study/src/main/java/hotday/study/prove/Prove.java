@@ -13,15 +13,9 @@ import java.util.List;
 /** From recordings to a proof: prepare, fit, predict, carry to the hot day. The entry of this package. */
 public final class Prove {
     private static final int PRIOR_DRAWS = 200;
-    private static final int STARTS = 10;
     private static final int ITERATIONS = 40;
     /** Relative change of the cost below which the descent ends. */
     private static final double TOLERANCE = 1e-4;
-    /** A prediction counts as extrapolated when its load exceeds the fitted by this factor. */
-    private static final double LOAD_BEYOND = 1.15;
-
-    private static final double AMBIENT_BEYOND = 8.0; // K
-    private static final double LOAD_WINDOW = 60.0; // s
 
     private static final List<String> CEILINGS_NEED =
             List.of("fan_flow", "radiator_conductance", "condenser_heat", "recirculation", "heat_level", "drive_fuel");
@@ -52,8 +46,8 @@ public final class Prove {
                 .withTolerance(TOLERANCE)
                 .withCancelled(request.cancelled())
                 .withProgress((i, cost, n) -> request.progress().at("fitting", Math.min(0.6, 0.1 + 0.02 * i)));
-        FittedVehicle vehicle = FittedVehicle.fit(
-                unknowns, fitRuns, request.observeOil(), PRIOR_DRAWS, STARTS, request.seed(), options);
+        FittedVehicle vehicle =
+                FittedVehicle.fit(unknowns, fitRuns, request.observeOil(), PRIOR_DRAWS, request.seed(), options);
         return report(vehicle, fitRuns, predictRuns);
     }
 
@@ -96,20 +90,19 @@ public final class Prove {
 
     private Proof report(FittedVehicle vehicle, List<RunData> fitRuns, List<RunData> predictRuns) {
         NullModel warm = NullModel.of(fitRuns);
-        boolean coldStartFitted = fitRuns.stream().anyMatch(r -> !r.hotStart());
         List<RunReport> runs = new ArrayList<>();
         int total = fitRuns.size() + predictRuns.size();
         for (RunData run : fitRuns) {
             request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
-            runs.add(Prediction.report(
-                    vehicle, request.spec(), run, RunReport.Role.FIT, warm, coldStartFitted, request.seed()));
+            runs.add(
+                    Prediction.report(vehicle, request.spec(), run, RunReport.Role.FIT, warm, fitRuns, request.seed()));
         }
         List<Finding> findings = new ArrayList<>();
         for (RunData run : predictRuns) {
             request.progress().at("run " + run.name(), 0.6 + 0.3 * runs.size() / total);
             runs.add(Prediction.report(
-                    vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, coldStartFitted, request.seed()));
-            findings.addAll(beyond(run, fitRuns));
+                    vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, fitRuns, request.seed()));
+            findings.addAll(FittedRange.beyond(run, fitRuns));
         }
         request.progress().at("hot day", 0.9);
         List<ParameterReport> parameters = parameters(vehicle);
@@ -150,52 +143,6 @@ public final class Prove {
                 findings,
                 request.seed(),
                 vehicle.converged());
-    }
-
-    private static List<Finding> beyond(RunData run, List<RunData> fitRuns) {
-        List<Finding> all = new ArrayList<>();
-        double load = run.highestFuelPower(LOAD_WINDOW);
-        double fitted = fitRuns.stream()
-                .mapToDouble(r -> r.highestFuelPower(LOAD_WINDOW))
-                .max()
-                .orElse(0.0);
-        if (load > LOAD_BEYOND * fitted) {
-            all.add(Finding.warning(
-                            "beyond-fitted-load",
-                            "run " + run.name() + " works the engine harder (" + kilowatts(load)
-                                    + " of fuel over a minute) than any fitted run (" + kilowatts(fitted)
-                                    + "): the prediction is an extrapolation.")
-                    .with("run", run.name())
-                    .with("fuel_power_W", load)
-                    .with("fitted_fuel_power_W", fitted));
-        }
-        double ambient = run.meanAmbient();
-        double low = fitRuns.stream().mapToDouble(RunData::meanAmbient).min().orElse(ambient);
-        double high = fitRuns.stream().mapToDouble(RunData::meanAmbient).max().orElse(ambient);
-        if (ambient < low - AMBIENT_BEYOND || ambient > high + AMBIENT_BEYOND) {
-            all.add(Finding.warning(
-                            "beyond-fitted-weather",
-                            "run " + run.name() + " was driven at " + degrees(ambient) + ", the fitted runs at "
-                                    + degrees(low) + " to " + degrees(high) + ".")
-                    .with("run", run.name())
-                    .with("mean_ambient_degC", ambient - 273.15));
-        }
-        if (!run.hotStart() && fitRuns.stream().allMatch(RunData::hotStart)) {
-            all.add(Finding.warning(
-                            "cold-start-not-fitted",
-                            "run " + run.name()
-                                    + " starts cold and no fitted run does: heat capacities come from the sheet, so warm-up times are rough.")
-                    .with("run", run.name()));
-        }
-        return all;
-    }
-
-    private static String kilowatts(double watts) {
-        return Math.round(watts / 1000.0) + " kW";
-    }
-
-    private static String degrees(double kelvin) {
-        return Math.round(kelvin - 273.15) + " degC";
     }
 
     private static List<ParameterReport> parameters(FittedVehicle vehicle) {

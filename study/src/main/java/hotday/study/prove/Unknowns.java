@@ -127,6 +127,10 @@ final class Unknowns {
         return START_METAL_SD * z[VEHICLE.size() + 1];
     }
 
+    boolean fuelWorkedOut() {
+        return fuelWorkedOut;
+    }
+
     boolean heaterByHabit() {
         return heaterByHabit;
     }
@@ -134,6 +138,20 @@ final class Unknowns {
     /** Multiplier on the part of worked-out fuel that load asks for; the prior's middle where the fit had no such run. */
     double workedOutFuel(double[] z) {
         return fuelWorkedOut ? Math.exp(WORKED_OUT_FUEL_SD * z[VEHICLE.size() + 2]) : 1.0;
+    }
+
+    /**
+     * The same unknowns with the level of worked-out fuel as it may be in a single run: hills, wind and a filter burning itself
+     * clean make every run differ from the level of all, by as much as the sheet leaves open.
+     *
+     * @param normal standard normal draw
+     */
+    double[] withFuelOfOneRun(double[] z, double normal) {
+        double[] own = z.clone();
+        if (fuelWorkedOut) {
+            own[VEHICLE.size() + 2] += normal;
+        }
+        return own;
     }
 
     /** Value of an unknown in its own unit, for the report; shares and offsets for start states. */

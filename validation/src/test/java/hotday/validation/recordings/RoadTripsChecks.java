@@ -22,12 +22,12 @@ public final class RoadTripsChecks implements Topic {
         JsonNode pooled = RoadTrips.proof().json().get("pooled");
         return List.of(
                 below("coolant, rms over the unseen trips", pooled, "predict_rmse_K", 2.8),
-                below("the same once warm, from 600 s on", pooled, "predict_warm_rmse_K", 1.5),
+                below("the same once warm, from 600 s on", pooled, "predict_warm_rmse_K", 2.2),
                 Check.inside(
                         "the constant warm level instead (null model), once warm",
                         pooled.get("predict_warm_null_rmse_K").asDouble(),
-                        1.3,
-                        1.6,
+                        1.7,
+                        2.2,
                         "K",
                         RoadTrips.SOURCE),
                 Check.inside(
