@@ -322,7 +322,7 @@ final class Prediction {
         if (score.samples() == 0) {
             return Double.NaN;
         }
-        double share = run.step() / (2.0 * vehicle.correlationTime());
+        double share = Score.spacing(run) / (2.0 * vehicle.correlationTime());
         double variance = discrepancy * discrepancy;
         return -0.5 * score.sumOfSquares() * share / variance;
     }

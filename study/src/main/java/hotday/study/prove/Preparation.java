@@ -27,7 +27,7 @@ final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
     private static final double FINE_STEP = 0.5;
     /** Runs longer than this are put on the coarse grid, s. */
-    private static final double LONG = 1500.0;
+    private static final double LONG = 2400.0;
 
     private static final double COARSE_STEP = 1.0; // s; engines and their loops do not show the difference
     /** Below this the engine does not run by itself, rad/s (200 rpm). */

@@ -11,6 +11,8 @@ package hotday.study.prove;
  * @param sum K, for pooling
  */
 public record Score(double rmse, double bias, double maxError, int samples, double sumOfSquares, double sum) {
+    /** Time between scored samples, s: runs on grids of their own weigh by their length. */
+    private static final double EVERY = 1.0;
 
     static Score of(RunData run, double[] trace) {
         return of(run, trace, run.scoredFrom());
@@ -22,7 +24,8 @@ public record Score(double rmse, double bias, double maxError, int samples, doub
         double sum = 0.0;
         double worst = 0.0;
         int n = 0;
-        for (int i = 0; i < run.size(); i++) {
+        int stride = stride(run);
+        for (int i = 0; i < run.size(); i += stride) {
             double error = trace[i] - run.coolant()[i];
             if (run.time()[i] >= from && !Double.isNaN(error)) {
                 squares += error * error;
@@ -34,6 +37,15 @@ public record Score(double rmse, double bias, double maxError, int samples, doub
         return n == 0
                 ? new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0)
                 : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
+    }
+
+    private static int stride(RunData run) {
+        return Math.max(1, (int) Math.round(EVERY / run.step()));
+    }
+
+    /** Time between scored samples of a run, s. */
+    static double spacing(RunData run) {
+        return stride(run) * run.step();
     }
 
     /** All samples of several scores as one. */
