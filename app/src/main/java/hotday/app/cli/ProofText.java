@@ -3,16 +3,24 @@ package hotday.app.cli;
 import hotday.core.finding.Finding;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
+import hotday.study.events.Estimate;
+import hotday.study.events.Inferred;
+import hotday.study.events.Summary;
 import hotday.study.prove.Bracket;
+import hotday.study.prove.NextTest;
 import hotday.study.prove.ParameterReport;
 import hotday.study.prove.Proof;
 import hotday.study.prove.RunReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A proof for people: agreement first, then what it means for the hot day, then what to look at. */
 final class ProofText {
+    private static final int MOST_TESTS = 3;
+    private static final double WORTH_DRIVING = 0.02;
+
     private final Display show;
 
     ProofText(Display show) {
@@ -53,10 +61,64 @@ final class ProofText {
         out.add("");
         out.add("What the runs told");
         proof.parameters().stream().filter(ParameterReport::informed).forEach(p -> out.add(parameter(p)));
+        switching(proof.inferred(), out);
+        next(proof, out);
         findings(proof, out);
         out.add("");
         out.add(CeilingText.CAUTION);
         return out;
+    }
+
+    /** What switched though nobody recorded it. */
+    private void switching(Inferred inferred, List<String> out) {
+        Summary s = inferred.summary();
+        if (s.fanCycles() == 0 && s.compressorStarts() == 0) {
+            return;
+        }
+        out.add("");
+        out.add("Seen in the recordings though nobody recorded it");
+        if (s.fanCycles() > 0) {
+            out.add("  fan: " + s.fanCycles() + " starts" + around(", on at ", s.fanOn())
+                    + around(", off at ", s.fanOff()) + around("; coolant falls to ", s.trough()));
+        }
+        if (s.compressorStarts() > 0) {
+            out.add("  compressor: " + s.compressorStarts() + " starts at idle"
+                    + (s.compressorDuty().isPresent()
+                            ? String.format(
+                                    Locale.ROOT,
+                                    ", on %.0f %% of the time",
+                                    100.0 * s.compressorDuty().getAsDouble())
+                            : ""));
+        }
+    }
+
+    private String around(String words, Optional<Estimate> estimate) {
+        return estimate.map(e -> words + show.format(Quantity.TEMPERATURE, e.mean()) + " ("
+                        + show.number(Quantity.TEMPERATURE, e.low()) + " to "
+                        + show.number(Quantity.TEMPERATURE, e.high()) + ")")
+                .orElse("");
+    }
+
+    private static void next(Proof proof, List<String> out) {
+        List<NextTest> best = proof.nextTests().stream()
+                .filter(t -> t.narrowing() >= WORTH_DRIVING)
+                .limit(MOST_TESTS)
+                .toList();
+        if (best.isEmpty()) {
+            return;
+        }
+        out.add("");
+        out.add("What to drive next: it would narrow the interval of '"
+                + best.get(0).kase() + "' most");
+        for (NextTest t : best) {
+            out.add(String.format(
+                    Locale.ROOT,
+                    "  by %2.0f %%  %-45s %2.0f min",
+                    100.0 * t.narrowing(),
+                    t.title(),
+                    t.duration() / 60.0));
+        }
+        best.stream().map(NextTest::caution).distinct().forEach(c -> out.add("  Caution: " + c + "."));
     }
 
     private String kelvin(double k) {

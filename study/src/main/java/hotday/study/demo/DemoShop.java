@@ -56,7 +56,16 @@ public final class DemoShop {
     }
 
     public Path channels() {
+        return channels(folder);
+    }
+
+    static Path channels(Path folder) {
         return folder.resolve("channels.yaml");
+    }
+
+    /** The channel map of the shop's logger alone. */
+    static void writeChannels(Path folder) {
+        write(folder, "channels.yaml");
     }
 
     public Path build(String name) {

@@ -1,5 +1,7 @@
 package hotday.study.demo;
 
+import hotday.signals.channel.ChannelMap;
+import hotday.signals.channel.Recording;
 import hotday.study.prove.HiddenVehicle;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.AmbientCeiling;
@@ -33,6 +35,12 @@ public final class VirtualCar {
         this.second = second;
     }
 
+    /** A car drawn from a sheet's doubt that has driven both days; its recordings lie in {@code folder/runs}. */
+    public static VirtualCar drive(String name, VehicleSpec spec, Path folder, long seed) {
+        DemoShop.writeChannels(folder);
+        return of(name, spec, folder, seed);
+    }
+
     static VirtualCar of(String name, VehicleSpec spec, Path folder, long seed) {
         long own = seed * 1_000_003L + name.hashCode();
         Plant hidden = HiddenVehicle.draw(spec, own);
@@ -56,6 +64,12 @@ public final class VirtualCar {
     /** Recording of the commissioning drive. */
     public Path commissioning() {
         return first;
+    }
+
+    /** The same, read through the logger's channel map. */
+    public Recording recording() {
+        return ChannelMap.read(DemoShop.channels(first.resolveSibling("..").normalize()))
+                .recording(first);
     }
 
     /** Recording of another day, for the prediction. */

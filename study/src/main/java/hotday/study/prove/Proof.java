@@ -1,6 +1,7 @@
 package hotday.study.prove;
 
 import hotday.core.finding.Finding;
+import hotday.study.events.Inferred;
 import java.util.List;
 
 /**
@@ -18,6 +19,8 @@ import java.util.List;
  * @param parameters one entry an unknown
  * @param ceilings one entry a case
  * @param ceilingsBefore the same before any run
+ * @param inferred what switched though nobody recorded it
+ * @param nextTests what to drive next, the most telling first
  * @param findings about the whole
  * @param seed of everything random
  * @param converged whether the descent ended by itself
@@ -37,6 +40,8 @@ public record Proof(
         List<ParameterReport> parameters,
         List<CeilingReport> ceilings,
         List<CeilingReport> ceilingsBefore,
+        Inferred inferred,
+        List<NextTest> nextTests,
         List<Finding> findings,
         long seed,
         boolean converged) {}

@@ -1,8 +1,12 @@
 package hotday.study.prove;
 
 import hotday.core.finding.Finding;
+import hotday.study.events.Estimate;
+import hotday.study.events.Event;
+import hotday.study.events.Summary;
 import hotday.vehicle.cases.Ceiling;
 import java.util.List;
+import java.util.Optional;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -31,8 +35,70 @@ public final class ProofJson {
         for (int i = 0; i < proof.ceilings().size(); i++) {
             ceilings.add(ceiling(proof.ceilings().get(i), proof.ceilingsBefore().get(i)));
         }
+        ArrayNode events = root.putArray("events");
+        proof.inferred().events().forEach(e -> events.add(event(e)));
+        root.set("switching", switching(proof.inferred().summary()));
+        ArrayNode next = root.putArray("next_tests");
+        proof.nextTests().forEach(t -> next.add(next(t)));
         root.set("findings", findings(proof.findings()));
         return root;
+    }
+
+    /** Temperatures in degC, pressures in kPa, a share as it is. */
+    private static ObjectNode event(Event e) {
+        ObjectNode node = NODES.objectNode();
+        node.put("run", e.run());
+        number(node, "time_s", e.time());
+        node.put("kind", e.kind().key());
+        switch (e.unit()) {
+            case "K" -> value(node, e.value() - CELSIUS, "degC");
+            case "Pa" -> value(node, e.value() / 1e3, "kPa");
+            default -> value(node, e.value(), e.unit());
+        }
+        number(node, "confidence", e.confidence());
+        node.put("evidence", e.evidence());
+        return node;
+    }
+
+    private static void value(ObjectNode node, double value, String unit) {
+        number(node, "value", value);
+        node.put("unit", unit);
+    }
+
+    private static ObjectNode switching(Summary s) {
+        ObjectNode node = NODES.objectNode();
+        node.put("fan_cycles", s.fanCycles());
+        temperature(node, "fan_on_degC", s.fanOn());
+        temperature(node, "fan_off_degC", s.fanOff());
+        temperature(node, "peak_degC", s.peak());
+        temperature(node, "trough_degC", s.trough());
+        number(node, "fan_period_s", s.period().map(Estimate::mean).orElse(Double.NaN));
+        node.put("compressor_starts", s.compressorStarts());
+        number(node, "compressor_duty", s.compressorDuty().orElse(Double.NaN));
+        return node;
+    }
+
+    private static void temperature(ObjectNode root, String key, Optional<Estimate> estimate) {
+        if (estimate.isEmpty()) {
+            root.putNull(key);
+            return;
+        }
+        Estimate e = estimate.get();
+        ObjectNode node = root.putObject(key);
+        number(node, "value", e.mean() - CELSIUS);
+        interval(node, "interval90", e.low() - CELSIUS, e.high() - CELSIUS);
+        node.put("count", e.count());
+    }
+
+    private static ObjectNode next(NextTest t) {
+        ObjectNode node = NODES.objectNode();
+        node.put("test", t.id());
+        node.put("title", t.title());
+        number(node, "duration_s", t.duration());
+        node.put("case", t.kase());
+        number(node, "narrows_percent", 100.0 * t.narrowing());
+        node.put("caution", t.caution());
+        return node;
     }
 
     private static ObjectNode pooled(Proof proof) {

@@ -5,6 +5,9 @@ import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.solve.FitOptions;
 import hotday.signals.channel.Recording;
+import hotday.study.events.Events;
+import hotday.study.events.Inferred;
+import hotday.study.events.Trace;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
@@ -122,6 +125,10 @@ public final class Prove {
             inside += r.coverage() * r.score().samples();
             samples += r.score().samples();
         }
+        request.progress().at("next test", 0.97);
+        List<NextTest> next = NextTests.worst(ceilings)
+                .map(w -> new NextTests(vehicle, request.spec(), fitRuns.get(0)).of(w))
+                .orElse(List.of());
         return new Proof(
                 request.spec().name(),
                 runs,
@@ -140,9 +147,18 @@ public final class Prove {
                 parameters,
                 ceilings,
                 before,
+                inferred(),
+                next,
                 findings,
                 request.seed(),
                 vehicle.converged());
+    }
+
+    private Inferred inferred() {
+        List<Trace> traces = new ArrayList<>();
+        request.fit().forEach(r -> traces.add(Trace.of(r)));
+        request.predict().forEach(r -> traces.add(Trace.of(r)));
+        return Events.of(traces);
     }
 
     private static List<ParameterReport> parameters(FittedVehicle vehicle) {

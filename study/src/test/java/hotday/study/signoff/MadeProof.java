@@ -1,6 +1,8 @@
 package hotday.study.signoff;
 
 import hotday.core.finding.Finding;
+import hotday.study.events.Inferred;
+import hotday.study.events.Summary;
 import hotday.study.prove.Bracket;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HiddenState;
@@ -14,6 +16,8 @@ import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.StandardCases;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Proofs with invented numbers: what a document must be able to show. */
 final class MadeProof {
@@ -46,6 +50,18 @@ final class MadeProof {
                         parameter("fan_flow", "fan flow", "1", 0.95)),
                 ceilings(),
                 ceilings(),
+                new Inferred(
+                        List.of(),
+                        new Summary(
+                                0,
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                0,
+                                OptionalDouble.empty())),
+                List.of(),
                 findings,
                 7,
                 true);

@@ -1,0 +1,58 @@
+package hotday.study.prove;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hotday.signals.channel.Fact;
+import hotday.vehicle.cases.AmbientCeiling;
+import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class NextTestsTest {
+    @TempDir
+    private Path folder;
+
+    private List<NextTest> tests(VehicleSpec spec, int kase) {
+        FittedVehicle sheet = FittedVehicle.ofSheet(new Unknowns(Plant.compile(spec), List.of()));
+        double[] coolant = new double[100];
+        Arrays.fill(coolant, 363.0);
+        RunData mild = MadeRun.run(coolant, MadeRun.MILD, Fact.OFF, Fact.OFF, Fact.OFF);
+        for (int i = 0; i < mild.size(); i++) {
+            mild.inputs()[i * Input.COUNT + Input.PRESSURE.index()] = 101325.0;
+        }
+        Ceiling ceiling = new AmbientCeiling(spec)
+                .find(sheet.unknowns().plant(sheet.z()), StandardCases.steady().get(kase), 0.0);
+        return new NextTests(sheet, spec, mild).of(new CeilingReport(ceiling, 0.0, 0.0, 0.0, 0.0));
+    }
+
+    /** A climb is told most by a climb, least by an idle whose fan blows everything away. */
+    @Test
+    void aClimbIsAskedForWhereTheClimbIsInDoubt() {
+        List<NextTest> all = tests(MadeRun.petrol(folder), 3);
+        assertThat(all.get(0).id()).startsWith("climb");
+        assertThat(all.get(all.size() - 1).id()).isEqualTo("idle-cooled-fan-full");
+        assertThat(all).allSatisfy(t -> {
+            assertThat(t.narrowing()).isBetween(0.0, 1.0);
+            assertThat(t.caution()).isNotBlank();
+            assertThat(t.kase()).isEqualTo("loaded-climb");
+        });
+        assertThat(all.get(0).narrowing()).isGreaterThan(3.0 * last(all));
+    }
+
+    private static double last(List<NextTest> all) {
+        return all.get(all.size() - 1).narrowing();
+    }
+
+    @Test
+    void aVehicleWithoutAirConditioningIsNotToldToSwitchItOn() {
+        VehicleSpec spec = MadeRun.without(folder, "heron", "air_conditioning:", "cabin:", "head_pressure:");
+        assertThat(tests(spec, 3)).noneMatch(t -> t.id().contains("cooled"));
+    }
+}
