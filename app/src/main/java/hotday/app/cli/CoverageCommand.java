@@ -7,6 +7,7 @@ import hotday.study.coverage.CarOutcome;
 import hotday.study.coverage.CaseOutcome;
 import hotday.study.coverage.Coverage;
 import hotday.study.coverage.CoverageStudy;
+import hotday.study.coverage.NextTestOutcome;
 import hotday.study.demo.DemoShop;
 import hotday.study.workspace.ScratchFolder;
 import hotday.vehicle.sheet.BuildSheet;
@@ -15,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.function.ToDoubleFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -109,7 +111,19 @@ final class CoverageCommand implements Callable<Integer> {
                 Locale.ROOT,
                 "The intervals are %.0f %% as wide as without the mild day.",
                 100.0 * coverage.widthRatio()));
+        if (!coverage.nextTests().isEmpty()) {
+            console.result(String.format(
+                    Locale.ROOT,
+                    "%d cars drove the recommended next test and another: it narrowed the interval by %.0f %%, the other by %.0f %%.",
+                    coverage.nextTests().size(),
+                    100.0 * mean(coverage, NextTestOutcome::narrowed),
+                    100.0 * mean(coverage, NextTestOutcome::narrowedByRandom)));
+        }
         console.result(CeilingText.CAUTION);
+    }
+
+    private static double mean(Coverage coverage, ToDoubleFunction<NextTestOutcome> of) {
+        return coverage.nextTests().stream().mapToDouble(of).average().orElse(Double.NaN);
     }
 
     private ObjectNode json(Coverage coverage) {
@@ -121,6 +135,13 @@ final class CoverageCommand implements Callable<Integer> {
         root.put("width_ratio", coverage.widthRatio());
         ObjectNode byCase = root.putObject("coverage_by_case");
         coverage.cases().forEach(kase -> byCase.put(kase, coverage.share(kase)));
+        if (!coverage.nextTests().isEmpty()) {
+            ObjectNode next = root.putObject("next_test");
+            next.put("cars", coverage.nextTests().size());
+            next.put("expected_percent", 100.0 * mean(coverage, NextTestOutcome::expected));
+            next.put("narrowed_percent", 100.0 * mean(coverage, NextTestOutcome::narrowed));
+            next.put("narrowed_by_random_percent", 100.0 * mean(coverage, NextTestOutcome::narrowedByRandom));
+        }
         ArrayNode all = root.putArray("cars");
         coverage.cars().forEach(car -> add(all.addObject(), car));
         return root;

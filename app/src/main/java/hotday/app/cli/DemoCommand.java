@@ -10,6 +10,7 @@ import hotday.study.prove.HotDay;
 import hotday.study.prove.Proof;
 import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
+import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
@@ -25,6 +26,9 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description = "the whole way through on an invented shop: check, predict, a virtual mild day, prove, sign off")
 final class DemoCommand implements Callable<Integer> {
+    private static final List<Case> CASES =
+            StandardCases.all().stream().filter(c -> !c.forCold()).toList();
+
     private final Console console;
 
     @Option(
@@ -54,7 +58,7 @@ final class DemoCommand implements Callable<Integer> {
         }
         console.result("");
         console.result(inside + " of "
-                + DemoShop.BUILDS.size() * StandardCases.steady().size()
+                + DemoShop.BUILDS.size() * CASES.size()
                 + " hidden ceilings lie inside their 90 % interval (nine in ten are meant to).");
         console.result(CeilingText.CAUTION);
         return CommandLineDoor.HOLDS;
@@ -68,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
         console.result("1 check    " + shop.build(name) + ": in order, "
                 + sheet.assumptions().size() + " values left open and filled in");
         console.progress(name + ": predict", 0.1);
-        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), StandardCases.steady(), seed);
+        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), CASES, seed);
         console.clear();
         console.result("2 predict  from the sheet alone:");
         CeilingText.lines(before, show).forEach(l -> console.result("         " + l));
@@ -95,6 +99,7 @@ final class DemoCommand implements Callable<Integer> {
         ChannelMap map = ChannelMap.read(shop.channels());
         Proof proof = Prove.prove(new ProveRequest(
                 sheet.vehicle(),
+                CASES,
                 List.of(map.recording(car.commissioning())),
                 List.of(map.recording(car.another())),
                 false,
@@ -108,7 +113,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private int truth(VirtualCar car, Proof proof, Display show) {
         console.result("6 truth    what the hidden car really stands:");
-        List<Ceiling> truth = car.truth(StandardCases.steady());
+        List<Ceiling> truth = car.truth(CASES);
         int inside = 0;
         for (int i = 0; i < truth.size(); i++) {
             CeilingReport said = proof.ceilings().get(i);

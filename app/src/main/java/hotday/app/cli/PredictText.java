@@ -89,7 +89,9 @@ final class PredictText {
             line.append(", head ").append(show.format(Quantity.PRESSURE_ABSOLUTE, p.headPressure()));
         }
         line.append(String.format(Locale.ROOT, ", %.1f V", p.supply()));
-        line.append(", air-to-boil ").append(show.format(Quantity.TEMPERATURE, c.airToBoil()));
+        if (!Double.isNaN(c.airToBoil())) {
+            line.append(", air-to-boil ").append(show.format(Quantity.TEMPERATURE, c.airToBoil()));
+        }
         return line.toString();
     }
 

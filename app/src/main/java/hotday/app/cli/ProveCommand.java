@@ -10,6 +10,8 @@ import hotday.study.prove.ProofJson;
 import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
 import hotday.study.workspace.AtomicFile;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Cases;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -86,9 +88,11 @@ final class ProveCommand implements Callable<Integer> {
         ChannelMap channels = ChannelMap.read(map);
         List<Recording> seen = read(channels, fit);
         List<Recording> unseen = read(channels, predict);
+        List<Case> cases =
+                Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
         int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
         Proof proof = Prove.prove(new ProveRequest(
-                sheet.vehicle(), seen, unseen, observe.isPresent(), seed, used, console::progress, () -> false));
+                sheet.vehicle(), cases, seen, unseen, observe.isPresent(), seed, used, console::progress, () -> false));
         console.clear();
         signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
         plots.ifPresent(folder -> SignOffDoor.plots(folder, sheet, proof));

@@ -1,6 +1,7 @@
 package hotday.study.coverage;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One virtual car.
@@ -9,8 +10,10 @@ import java.util.List;
  * @param seed of everything random about it
  * @param fitRmse coolant of its mild day, K
  * @param cases one entry a case
+ * @param nextTest what a further test did, for the cars that drove one
  */
-public record CarOutcome(String build, long seed, double fitRmse, List<CaseOutcome> cases) {
+public record CarOutcome(
+        String build, long seed, double fitRmse, List<CaseOutcome> cases, Optional<NextTestOutcome> nextTest) {
     public CarOutcome {
         cases = List.copyOf(cases);
     }

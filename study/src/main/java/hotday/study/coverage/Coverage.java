@@ -49,6 +49,11 @@ public record Coverage(List<CarOutcome> cars) {
         return after / before;
     }
 
+    /** What the further tests did. */
+    public List<NextTestOutcome> nextTests() {
+        return cars.stream().flatMap(c -> c.nextTest().stream()).toList();
+    }
+
     /** Ids of the cases, in their order. */
     public List<String> cases() {
         return cars.stream()

@@ -1,11 +1,14 @@
 package hotday.study.coverage;
 
+import hotday.signals.channel.Recording;
 import hotday.study.demo.VirtualCar;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HotDay;
+import hotday.study.prove.NextTest;
 import hotday.study.prove.Proof;
 import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
+import hotday.study.prove.TestStep;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.StandardCases;
@@ -13,6 +16,8 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleConsumer;
@@ -23,6 +28,9 @@ import java.util.stream.IntStream;
  * depends on its number and the seed only, so the answer does not depend on the number of threads.
  */
 public final class CoverageStudy {
+    /** Every so many cars one drives further tests. */
+    private static final int EVERY = 3;
+
     private final List<VehicleSpec> sheets;
     private final Path folder;
     private final long seed;
@@ -63,8 +71,8 @@ public final class CoverageStudy {
         VehicleSpec spec = sheets.get(number % sheets.size());
         long own = seed * 100_003L + number;
         VirtualCar car = VirtualCar.drive("car", spec, folder.resolve("car-" + number), own);
-        Proof proof = Prove.prove(new ProveRequest(
-                spec, List.of(car.recording()), List.of(), false, own, 1, (stage, share) -> {}, () -> false));
+        Recording mildDay = car.recording();
+        Proof proof = prove(spec, List.of(mildDay), own);
         List<Case> cases = StandardCases.steady();
         List<Ceiling> truth = car.truth(cases);
         List<CaseOutcome> outcomes = new ArrayList<>();
@@ -74,6 +82,41 @@ public final class CoverageStudy {
             outcomes.add(new CaseOutcome(
                     cases.get(i).id(), truth.get(i).ambient(), said.low(), said.high(), sheet.low(), sheet.high()));
         }
-        return new CarOutcome(spec.name(), own, proof.pooledFit().rmse(), outcomes);
+        Optional<NextTestOutcome> next =
+                number % EVERY == 0 ? Optional.of(further(spec, car, mildDay, proof, own)) : Optional.empty();
+        return new CarOutcome(spec.name(), own, proof.pooledFit().rmse(), outcomes, next);
+    }
+
+    private static Proof prove(VehicleSpec spec, List<Recording> runs, long seed) {
+        return Prove.prove(new ProveRequest(
+                spec, StandardCases.steady(), runs, List.of(), false, seed, 1, (stage, share) -> {}, () -> false));
+    }
+
+    /** Drives the recommended test and one drawn from the others, and proves the car again with each. */
+    private static NextTestOutcome further(
+            VehicleSpec spec, VirtualCar car, Recording mildDay, Proof proof, long seed) {
+        NextTest best = proof.nextTests().get(0);
+        List<NextTest> others = proof.nextTests().subList(1, proof.nextTests().size());
+        NextTest drawn = others.get(new SplittableRandom(seed).nextInt(others.size()));
+        double before = width(proof, best.kase());
+        return new NextTestOutcome(
+                best.kase(),
+                best.id(),
+                drawn.id(),
+                best.narrowing(),
+                1.0 - width(with(spec, car, mildDay, best, seed), best.kase()) / before,
+                1.0 - width(with(spec, car, mildDay, drawn, seed), best.kase()) / before);
+    }
+
+    private static Proof with(VehicleSpec spec, VirtualCar car, Recording mildDay, NextTest test, long seed) {
+        return prove(spec, List.of(mildDay, car.test(TestStep.of(test.id()))), seed);
+    }
+
+    private static double width(Proof proof, String kase) {
+        return proof.ceilings().stream()
+                .filter(c -> c.best().kase().id().equals(kase))
+                .mapToDouble(c -> c.high() - c.low())
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -3,6 +3,7 @@ package hotday.study.demo;
 import hotday.signals.channel.ChannelMap;
 import hotday.signals.channel.Recording;
 import hotday.study.prove.HiddenVehicle;
+import hotday.study.prove.TestStep;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Case;
@@ -23,22 +24,38 @@ public final class VirtualCar {
 
     private static final double NEXT_MORNING = 273.15 + 16.0;
 
+    private static final double WARMING = 600.0; // s
+    private static final double WARMING_SPEED = 60.0 / 3.6; // m/s
+
     private final VehicleSpec spec;
     private final Plant hidden;
     private final Path first;
     private final Path second;
+    private final long seed;
 
-    private VirtualCar(VehicleSpec spec, Plant hidden, Path first, Path second) {
+    private VirtualCar(VehicleSpec spec, Plant hidden, Path first, Path second, long seed) {
         this.spec = spec;
         this.hidden = hidden;
         this.first = first;
         this.second = second;
+        this.seed = seed;
     }
 
-    /** A car drawn from a sheet's doubt that has driven both days; its recordings lie in {@code folder/runs}. */
+    /** A car drawn from a sheet's doubt that has driven the mild day; its recordings lie in {@code folder/runs}. */
     public static VirtualCar drive(String name, VehicleSpec spec, Path folder, long seed) {
         DemoShop.writeChannels(folder);
-        return of(name, spec, folder, seed);
+        Plant hidden = HiddenVehicle.draw(spec, seed);
+        Path first = folder.resolve("runs").resolve(name + "-mild-day.csv");
+        write(first, new VirtualDrive(spec, hidden, MILD, seed + 1).record(MildDay.legs(seed + 2, true)));
+        return new VirtualCar(spec, hidden, first, first, seed);
+    }
+
+    /** Drives a step of a commissioning test, after ten minutes on the road to get warm, and reads what the logger wrote. */
+    public Recording test(TestStep step) {
+        Path file = first.resolveSibling(step.id() + ".csv");
+        List<Leg> warming = List.of(new Leg("to get warm", WARMING, WARMING_SPEED, 0.0, false));
+        write(file, new VirtualDrive(spec, hidden, MILD, seed + 5).record(warming, step));
+        return channels().recording(file);
     }
 
     static VirtualCar of(String name, VehicleSpec spec, Path folder, long seed) {
@@ -48,7 +65,7 @@ public final class VirtualCar {
         Path second = folder.resolve("runs").resolve(name + "-next-morning.csv");
         write(first, new VirtualDrive(spec, hidden, MILD, own + 1).record(MildDay.legs(own + 2, true)));
         write(second, new VirtualDrive(spec, hidden, NEXT_MORNING, own + 3).record(MildDay.legs(own + 4, false)));
-        return new VirtualCar(spec, hidden, first, second);
+        return new VirtualCar(spec, hidden, first, second, own);
     }
 
     private static void write(Path path, String text) {
@@ -68,8 +85,11 @@ public final class VirtualCar {
 
     /** The same, read through the logger's channel map. */
     public Recording recording() {
-        return ChannelMap.read(DemoShop.channels(first.resolveSibling("..").normalize()))
-                .recording(first);
+        return channels().recording(first);
+    }
+
+    private ChannelMap channels() {
+        return ChannelMap.read(DemoShop.channels(first.resolveSibling("..").normalize()));
     }
 
     /** Recording of another day, for the prediction. */

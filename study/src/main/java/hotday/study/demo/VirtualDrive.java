@@ -1,5 +1,6 @@
 package hotday.study.demo;
 
+import hotday.study.prove.TestStep;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Case.Conditioning;
 import hotday.vehicle.cases.Case.Engine;
@@ -39,6 +40,8 @@ final class VirtualDrive {
     private final Well19937c noise;
     private final double ambient;
     private final StringBuilder rows = new StringBuilder();
+    private TestStep held;
+    private Phase heldPhase;
     private double speed;
     private int tick;
 
@@ -49,6 +52,14 @@ final class VirtualDrive {
         this.ambient = ambient;
     }
 
+    /** The same with a step of a commissioning test after the legs. */
+    String record(List<Leg> legs, TestStep step) {
+        held = step;
+        List<Leg> all = new ArrayList<>(legs);
+        all.add(new Leg(step.title(), step.duration(), step.speed(), step.grade(), step.airConditioning()));
+        return record(all);
+    }
+
     /** The whole recording as delimited text, header first. */
     String record(List<Leg> legs) {
         rows.append(
@@ -57,6 +68,7 @@ final class VirtualDrive {
         List<Phase> phases = new ArrayList<>();
         phases.add(phase(KEY_ON, 0.0, Engine.OFF, false, Optional.empty()));
         legs.forEach(leg -> phases.add(phase(leg)));
+        heldPhase = held == null ? null : phases.get(phases.size() - 1);
         Case drive = new Case(
                 "drive",
                 "drive",
@@ -70,6 +82,7 @@ final class VirtualDrive {
             trial.run().restart();
             for (int i = 0; i < Math.round(phase.duration() / TICK); i++) {
                 trial.control(phase, i * TICK);
+                hold(trial.run(), phase);
                 if (tick++ % TICKS_PER_ROW == 0) {
                     row(trial.run());
                 }
@@ -77,6 +90,24 @@ final class VirtualDrive {
             }
         }
         return rows.toString();
+    }
+
+    /** What the technician holds against schedule and road during the last phase. */
+    private void hold(Run run, Phase phase) {
+        if (phase != heldPhase) {
+            return;
+        }
+        if (held.fan() >= 0.0) {
+            run.set(Input.FAN_DEMAND, held.fan());
+        }
+        if (held.engineSpeed() > 0.0) {
+            double drag = spec.gearbox().idleDragPower();
+            run.set(Input.ENGINE_SPEED, held.engineSpeed());
+            run.set(Input.GEARBOX_SPEED, held.engineSpeed());
+            run.set(Input.CRANK_POWER, drag);
+            run.set(Input.CONVERTER_HEAT, drag);
+            run.set(Input.GEAR_POWER, 0.0);
+        }
     }
 
     private Phase phase(Leg leg) {

@@ -207,8 +207,10 @@ final class NextTests {
         inputs[at + Input.GEARBOX_SPEED.index()] = engineSpeed;
     }
 
-    /** The ceiling that may be the lowest: its doubt matters most. */
+    /** The steady case's ceiling that may be the lowest: its doubt matters most. */
     static Optional<CeilingReport> worst(List<CeilingReport> ceilings) {
-        return ceilings.stream().min(Comparator.comparingDouble(CeilingReport::low));
+        return ceilings.stream()
+                .filter(c -> c.best().kase().steady())
+                .min(Comparator.comparingDouble(CeilingReport::low));
     }
 }

@@ -8,7 +8,6 @@ import hotday.signals.channel.Recording;
 import hotday.study.events.Events;
 import hotday.study.events.Inferred;
 import hotday.study.events.Trace;
-import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +43,7 @@ public final class Prove {
                 HeaterHabit.shownBy(fitRuns),
                 fitRuns.stream().anyMatch(RunData::fuelWorkedOut));
         FitOptions options = FitOptions.standard()
+                .withDifference(FitOptions.Difference.FORWARD)
                 .withThreads(request.threads())
                 .withMaxIterations(ITERATIONS)
                 .withTolerance(TOLERANCE)
@@ -110,9 +110,8 @@ public final class Prove {
         request.progress().at("hot day", 0.9);
         List<ParameterReport> parameters = parameters(vehicle);
         findings.addAll(farFromSheet(parameters));
-        List<CeilingReport> ceilings =
-                new HotDay(vehicle, request.spec(), request.seed()).ceilings(StandardCases.steady());
-        List<CeilingReport> before = HotDay.ofSheet(request.spec(), StandardCases.steady(), request.seed());
+        List<CeilingReport> ceilings = new HotDay(vehicle, request.spec(), request.seed()).ceilings(request.cases());
+        List<CeilingReport> before = HotDay.ofSheet(request.spec(), request.cases(), request.seed());
         findings.addAll(unseen(parameters));
         List<RunReport> scored = runs.stream()
                 .filter(r -> r.role() == RunReport.Role.PREDICT && r.single())

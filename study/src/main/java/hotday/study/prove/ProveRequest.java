@@ -1,6 +1,7 @@
 package hotday.study.prove;
 
 import hotday.signals.channel.Recording;
+import hotday.vehicle.cases.Case;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -9,6 +10,7 @@ import java.util.function.BooleanSupplier;
  * Everything a proof needs.
  *
  * @param spec the build
+ * @param cases whose ceilings are asked, none for the cold
  * @param fit recordings the fit may see, at least one
  * @param predict recordings predicted from inputs and first readings only
  * @param observeOil fit the oil channel too
@@ -19,6 +21,7 @@ import java.util.function.BooleanSupplier;
  */
 public record ProveRequest(
         VehicleSpec spec,
+        List<Case> cases,
         List<Recording> fit,
         List<Recording> predict,
         boolean observeOil,
@@ -28,6 +31,7 @@ public record ProveRequest(
         BooleanSupplier cancelled) {
 
     public ProveRequest {
+        cases = List.copyOf(cases);
         fit = List.copyOf(fit);
         predict = List.copyOf(predict);
     }

@@ -15,7 +15,7 @@ import java.util.List;
  * @param airConditioning on
  * @param caution what to heed
  */
-record TestStep(
+public record TestStep(
         String id,
         String title,
         double duration,
@@ -34,8 +34,13 @@ record TestStep(
     private static final String ON_THE_ROAD =
             "a second person reads the logger; stop when coolant nears the limit; the rules of the road come first";
 
+    /** The one of that id. */
+    public static TestStep of(String id) {
+        return all().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
+    }
+
     /** What is proposed; durations are those of common practice, no source. */
-    static List<TestStep> all() {
+    public static List<TestStep> all() {
         return List.of(
                 rest("hold-fan-40", "hold 2500 rpm in park, fan fixed at 40 %", 2500.0, 0.4, false),
                 rest("hold-fan-full", "hold 2500 rpm in park, fan fixed at 100 %", 2500.0, 1.0, false),

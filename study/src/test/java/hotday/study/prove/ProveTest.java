@@ -27,7 +27,8 @@ class ProveTest {
     private Path folder;
 
     private static Proof prove(VehicleSpec spec, List<Recording> fit, List<Recording> predict, int threads) {
-        return Prove.prove(new ProveRequest(spec, fit, predict, false, 5, threads, (stage, share) -> {}, () -> false));
+        return Prove.prove(new ProveRequest(
+                spec, StandardCases.steady(), fit, predict, false, 5, threads, (stage, share) -> {}, () -> false));
     }
 
     private static List<String> keys(Proof proof) {

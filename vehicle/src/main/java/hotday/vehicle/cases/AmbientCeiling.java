@@ -106,14 +106,16 @@ public final class AmbientCeiling {
 
     /**
      * Air-to-boil as field practice has it (SAE J1393, published summaries): thermostat blocked open, settled, fan at full speed;
-     * boiling at the cap less coolant plus outside air, K.
+     * boiling at the cap less coolant plus outside air, K; NaN where that comes to no rest.
      */
     private double airToBoil(Trial trial, Case kase, double day) {
         Plant plant = trial.run().plant();
         double[] k = plant.coefficients();
         k[Coefficient.THERMOSTAT_OPENS.index()] = LOWEST - 100.0;
         Trial open = new Trial(spec, plant.with(k), kase);
-        open.settle(day, 1.0);
+        if (!open.settle(day, 1.0)) {
+            return Double.NaN;
+        }
         return open.boiling() - open.worst(Limit.COOLANT) + day;
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param again true when the binding limit holds again above the ceiling, so that the first crossing is reported
  * @param coolant at the ceiling, K; of a moving case its peak on the day looked at
  * @param boiling temperature at cap and altitude, K
- * @param airToBoil boiling temperature at the cap less coolant plus ambient, thermostat blocked open, on the day looked at, K
+ * @param airToBoil boiling temperature at the cap less coolant plus ambient, thermostat blocked open, on the day looked at, K; NaN where that comes to no rest
  * @param crossings where each judged limit gives way, lowest first
  * @param day outside temperature of what follows, K
  * @param headrooms of each judged limit on that day: fan at full speed, or over a moving case
