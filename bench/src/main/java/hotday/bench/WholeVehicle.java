@@ -192,10 +192,10 @@ public class WholeVehicle {
     /** The same and the three cases that move in time. */
     @Benchmark
     public double allCeilings() {
-        return judged.stream()
-                .mapToDouble(
-                        kase -> new AmbientCeiling(spec).find(plant, kase, 0.0).ambient())
-                .sum();
+        return new AmbientCeiling(spec)
+                .find(plant, judged, 0.0, spec.designAmbient()).stream()
+                        .mapToDouble(Ceiling::ambient)
+                        .sum();
     }
 
     /** From a sheet in memory to a plant: what a dragged core costs before its ceilings. */

@@ -43,6 +43,8 @@ record FittedVehicle(
 
     /** Unseen runs miss by more than fitted ones; factor from a study on open chassis-dynamometer recordings. */
     private static final double UNSEEN_OVER_FITTED = 1.3;
+    /** What a reading is taken to miss by at least, K: gauges show whole degrees, and no loop is that simple. */
+    private static final double LEAST_SCATTER = 1.1;
     /** Least discrepancy, K: nobody knows a coolant loop better. */
     private static final double LEAST_DISCREPANCY = 1.0;
     /** Difference step in prior standard deviations: below about 0.03 switching noise shows, above 0.1 curvature. */
@@ -139,7 +141,8 @@ record FittedVehicle(
         }
         double rmse = Math.sqrt(squares / Math.max(1, n));
         double tau = correlationTime(residuals);
-        RealMatrix covariance = covariance(fit, FitResiduals.CORRELATION_TIME / tau);
+        double scatter = FitResiduals.COOLANT_SIGMA / Math.max(LEAST_SCATTER, rmse);
+        RealMatrix covariance = covariance(fit, scatter * scatter * FitResiduals.CORRELATION_TIME / tau);
         double[] sd = new double[z.length];
         for (int i = 0; i < sd.length; i++) {
             sd[i] = Math.sqrt(covariance.getEntry(i, i));

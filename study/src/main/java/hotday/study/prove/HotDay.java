@@ -52,17 +52,17 @@ public final class HotDay {
     }
 
     private List<CeilingReport> ceilings(List<Case> cases, double day, DoubleConsumer progress) {
+        List<Ceiling> best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), cases, 0.0, day);
         List<CeilingReport> all = new ArrayList<>();
-        for (Case kase : cases) {
-            all.add(report(kase, day));
+        for (Ceiling each : best) {
+            all.add(report(each, day));
             progress.accept((double) all.size() / cases.size());
         }
         return all;
     }
 
-    private CeilingReport report(Case kase, double day) {
-        Ceiling best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), kase, 0.0, day);
-        double[] draws = draws(kase, best.ambient());
+    private CeilingReport report(Ceiling best, double day) {
+        double[] draws = draws(best.kase(), best.ambient());
         long hold = Arrays.stream(draws).filter(t -> t >= day).count();
         return new CeilingReport(
                 best, Quantile.of(draws, 0.05), Quantile.of(draws, 0.95), (double) hold / draws.length, day);

@@ -38,6 +38,13 @@ public final class AmbientCeiling {
         return result(tries, kase, crossings, day);
     }
 
+    /** Those of many cases, side by side on the machine's cores, in the order of the cases. */
+    public List<Ceiling> find(Plant plant, List<Case> cases, double coolantAllowance, double day) {
+        return cases.parallelStream()
+                .map(kase -> find(plant, kase, coolantAllowance, day))
+                .toList();
+    }
+
     /**
      * Only the outside temperature, K, for draws by the hundred.
      *
