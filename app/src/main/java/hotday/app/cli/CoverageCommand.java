@@ -3,8 +3,6 @@ package hotday.app.cli;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
-import hotday.study.coverage.CarOutcome;
-import hotday.study.coverage.CaseOutcome;
 import hotday.study.coverage.Coverage;
 import hotday.study.coverage.CoverageStudy;
 import hotday.study.coverage.NextTestOutcome;
@@ -16,12 +14,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.function.ToDoubleFunction;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** {@code hotday coverage}: how far the intervals of a proof can be trusted. */
 @Command(
@@ -32,7 +27,6 @@ import tools.jackson.databind.node.ObjectNode;
             "(takes some seconds a car)"
         })
 final class CoverageCommand implements Callable<Integer> {
-    private static final double CELSIUS = 273.15;
     private static final int MOST = 10_000;
     /** Nine in ten are meant to lie inside; this much either way is the luck of the draw. */
     private static final double LEAST_SHARE = 0.85;
@@ -78,7 +72,7 @@ final class CoverageCommand implements Callable<Integer> {
                     .of(cars, used, share -> console.progress("virtual cars", share));
             console.clear();
             if (json) {
-                console.json(json(coverage));
+                console.json(CoverageJson.of(coverage, seed));
             } else {
                 text(coverage);
             }
@@ -116,49 +110,9 @@ final class CoverageCommand implements Callable<Integer> {
                     Locale.ROOT,
                     "%d cars drove the recommended next test and another: it narrowed the interval by %.0f %%, the other by %.0f %%.",
                     coverage.nextTests().size(),
-                    100.0 * mean(coverage, NextTestOutcome::narrowed),
-                    100.0 * mean(coverage, NextTestOutcome::narrowedByRandom)));
+                    100.0 * coverage.mean(NextTestOutcome::narrowed),
+                    100.0 * coverage.mean(NextTestOutcome::narrowedByRandom)));
         }
         console.result(CeilingText.CAUTION);
-    }
-
-    private static double mean(Coverage coverage, ToDoubleFunction<NextTestOutcome> of) {
-        return coverage.nextTests().stream().mapToDouble(of).average().orElse(Double.NaN);
-    }
-
-    private ObjectNode json(Coverage coverage) {
-        ObjectNode root = Console.object();
-        root.put("cars_tried", coverage.cars().size());
-        root.put("seed", seed);
-        root.put("ceilings", coverage.asked());
-        root.put("coverage", coverage.share());
-        root.put("width_ratio", coverage.widthRatio());
-        ObjectNode byCase = root.putObject("coverage_by_case");
-        coverage.cases().forEach(kase -> byCase.put(kase, coverage.share(kase)));
-        if (!coverage.nextTests().isEmpty()) {
-            ObjectNode next = root.putObject("next_test");
-            next.put("cars", coverage.nextTests().size());
-            next.put("expected_percent", 100.0 * mean(coverage, NextTestOutcome::expected));
-            next.put("narrowed_percent", 100.0 * mean(coverage, NextTestOutcome::narrowed));
-            next.put("narrowed_by_random_percent", 100.0 * mean(coverage, NextTestOutcome::narrowedByRandom));
-        }
-        ArrayNode all = root.putArray("cars");
-        coverage.cars().forEach(car -> add(all.addObject(), car));
-        return root;
-    }
-
-    private static void add(ObjectNode node, CarOutcome car) {
-        node.put("build", car.build());
-        node.put("seed", car.seed());
-        node.put("fit_rmse_K", car.fitRmse());
-        ArrayNode cases = node.putArray("cases");
-        for (CaseOutcome c : car.cases()) {
-            ObjectNode each = cases.addObject();
-            each.put("case", c.kase());
-            each.put("truth_degC", c.truth() - CELSIUS);
-            each.putArray("interval90_degC").add(c.low() - CELSIUS).add(c.high() - CELSIUS);
-            each.putArray("without_run90_degC").add(c.lowBefore() - CELSIUS).add(c.highBefore() - CELSIUS);
-            each.put("inside", c.inside());
-        }
     }
 }

@@ -26,9 +26,6 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description = "the whole way through on an invented shop: check, predict, a virtual mild day, prove, sign off")
 final class DemoCommand implements Callable<Integer> {
-    private static final List<Case> CASES =
-            StandardCases.all().stream().filter(c -> !c.forCold()).toList();
-
     private final Console console;
 
     @Option(
@@ -58,10 +55,14 @@ final class DemoCommand implements Callable<Integer> {
         }
         console.result("");
         console.result(inside + " of "
-                + DemoShop.BUILDS.size() * CASES.size()
+                + DemoShop.BUILDS.size() * cases().size()
                 + " hidden ceilings lie inside their 90 % interval (nine in ten are meant to).");
         console.result(CeilingText.CAUTION);
         return CommandLineDoor.HOLDS;
+    }
+
+    private static List<Case> cases() {
+        return StandardCases.all().stream().filter(c -> !c.forCold()).toList();
     }
 
     private int walk(DemoShop shop, String name) {
@@ -72,7 +73,7 @@ final class DemoCommand implements Callable<Integer> {
         console.result("1 check    " + shop.build(name) + ": in order, "
                 + sheet.assumptions().size() + " values left open and filled in");
         console.progress(name + ": predict", 0.1);
-        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), CASES, seed);
+        List<CeilingReport> before = HotDay.ofSheet(sheet.vehicle(), cases(), seed);
         console.clear();
         console.result("2 predict  from the sheet alone:");
         CeilingText.lines(before, show).forEach(l -> console.result("         " + l));
@@ -99,7 +100,7 @@ final class DemoCommand implements Callable<Integer> {
         ChannelMap map = ChannelMap.read(shop.channels());
         Proof proof = Prove.prove(new ProveRequest(
                 sheet.vehicle(),
-                CASES,
+                cases(),
                 List.of(map.recording(car.commissioning())),
                 List.of(map.recording(car.another())),
                 false,
@@ -113,7 +114,7 @@ final class DemoCommand implements Callable<Integer> {
 
     private int truth(VirtualCar car, Proof proof, Display show) {
         console.result("6 truth    what the hidden car really stands:");
-        List<Ceiling> truth = car.truth(CASES);
+        List<Ceiling> truth = car.truth(cases());
         int inside = 0;
         for (int i = 0; i < truth.size(); i++) {
             CeilingReport said = proof.ceilings().get(i);

@@ -1,6 +1,7 @@
 package hotday.study.coverage;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** What a study came to. */
 public record Coverage(List<CarOutcome> cars) {
@@ -52,6 +53,11 @@ public record Coverage(List<CarOutcome> cars) {
     /** What the further tests did. */
     public List<NextTestOutcome> nextTests() {
         return cars.stream().flatMap(c -> c.nextTest().stream()).toList();
+    }
+
+    /** Mean of something over the further tests. */
+    public double mean(ToDoubleFunction<NextTestOutcome> of) {
+        return nextTests().stream().mapToDouble(of).average().orElse(Double.NaN);
     }
 
     /** Ids of the cases, in their order. */
