@@ -143,7 +143,13 @@ final class NextTests {
     private double[] coolant(RunData run, double[] z) {
         double[] coolant = new double[run.size()];
         Simulation.run(
-                vehicle.unknowns(), vehicle.unknowns().plant(z), z, run, Branch.PLAIN, coolant, new double[run.size()]);
+                vehicle.unknowns(),
+                vehicle.unknowns().plant(z),
+                z,
+                run,
+                Branches.plain(run, false),
+                coolant,
+                new double[run.size()]);
         return coolant;
     }
 
@@ -181,6 +187,7 @@ final class NextTests {
                 Fact.OFF,
                 !scheduled,
                 scheduled ? Optional.of(Schedule.of(spec.schedule())) : Optional.empty(),
+                new double[0],
                 Map.of(),
                 List.of());
     }

@@ -20,7 +20,7 @@ class NextTestsTest {
     private Path folder;
 
     private List<NextTest> tests(VehicleSpec spec, int kase) {
-        FittedVehicle sheet = FittedVehicle.ofSheet(new Unknowns(Plant.compile(spec), List.of()));
+        FittedVehicle sheet = FittedVehicle.ofSheet(new Unknowns(Plant.compile(spec), false, false));
         double[] coolant = new double[100];
         Arrays.fill(coolant, 363.0);
         RunData mild = MadeRun.run(coolant, MadeRun.MILD, Fact.OFF, Fact.OFF, Fact.OFF);
