@@ -40,8 +40,12 @@ public final class Trial {
     private static final double PULL_DOWN = 600.0;
     /** s of settled driving that the controllers have behind them. */
     private static final double LONG_AGO = 60.0;
-    /** A last phase is over when coolant and head pressure have not reached a new worst for this long, s. */
+    /** A try moves road and vehicle every second tick of the controllers, s: half the cost, a hundredth of a kelvin in the ceilings. */
+    private static final double STRIDE = 2.0 * Controls.TICK;
+    /** A last phase is over when no judged limit has come noticeably closer for this long, s. */
     private static final double PAST_PEAK = 120.0;
+    /** Noticeably: worth so many kelvin of outside temperature. What creeps more slowly has little left to creep. */
+    private static final double NOTICED = 0.02;
 
     private final Case kase;
     private final Run run;
@@ -54,6 +58,8 @@ public final class Trial {
     private final double boiling;
     private final double[] limits = new double[LIMITS.length];
     private final double[] worst = new double[LIMITS.length];
+    private final double[] noted = new double[LIMITS.length]; // worst when it last came noticeably closer
+    private final boolean[] judged = new boolean[LIMITS.length];
     private Phase steady; // whose road is in the inputs and stays as it is
     private boolean found;
     private double cooling;
@@ -247,10 +253,12 @@ public final class Trial {
         double sinceWorst = 0.0;
         run.restart();
         while (elapsed < phase.duration() && !(last && over(phase, sinceWorst))) {
-            tick(phase, elapsed);
-            elapsed += Controls.TICK;
-            followMeans(phase);
-            sinceWorst = note() ? 0.0 : sinceWorst + Controls.TICK;
+            control(phase, elapsed);
+            controls.tick(run, phase);
+            run.advance(STRIDE);
+            elapsed += STRIDE;
+            followMeans(phase, STRIDE);
+            sinceWorst = note() ? 0.0 : sinceWorst + STRIDE;
         }
     }
 
@@ -293,14 +301,14 @@ public final class Trial {
     }
 
     /** Cabin cooling and supply are judged by their means: a clutch that cycles or a fan that starts does no harm. */
-    private void followMeans(Phase phase) {
-        double share = Controls.TICK / MEAN;
+    private void followMeans(Phase phase, double step) {
+        double share = step / MEAN;
         supply += share * (run.get(Output.BUS) - supply);
         if (phase.conditioning() == Conditioning.OFF) {
             cooling = Double.NaN;
             return;
         }
-        untilCooled -= Controls.TICK;
+        untilCooled -= step;
         if (untilCooled <= 0.0) {
             double now = run.get(State.EVAPORATING);
             cooling = Double.isNaN(cooling) ? now : cooling + share * (now - cooling);
@@ -333,30 +341,37 @@ public final class Trial {
     private void clear() {
         for (Limit limit : LIMITS) {
             worst[limit.ordinal()] = limit.leastBad();
+            noted[limit.ordinal()] = limit.leastBad();
+            judged[limit.ordinal()] = judges(limit);
         }
     }
 
-    /** Takes note of new worst values; true when coolant or head pressure found one. */
+    /** Takes note of new worst values; true when a judged one came noticeably closer to its limit. */
     private boolean note() {
-        boolean coolant = note(Limit.COOLANT, run.get(State.JACKET));
-        note(Limit.BOILING, run.get(State.JACKET));
-        note(Limit.GEARBOX, run.get(State.SUMP));
-        boolean head = run.plant().conditioned() && note(Limit.HEAD_PRESSURE, run.get(Output.HEAD_PRESSURE));
+        boolean noticed = note(Limit.COOLANT, run.get(State.JACKET));
+        noticed |= note(Limit.BOILING, run.get(State.JACKET));
+        noticed |= note(Limit.GEARBOX, run.get(State.SUMP));
+        if (run.plant().conditioned()) {
+            noticed |= note(Limit.HEAD_PRESSURE, run.get(Output.HEAD_PRESSURE));
+        }
         if (run.plant().conditioned() && !Double.isNaN(cooling)) {
-            note(Limit.CABIN_COOLING, cooling);
+            noticed |= note(Limit.CABIN_COOLING, cooling);
         }
         if (run.get(Input.ENGINE_SPEED) > 0.0) {
-            note(Limit.SUPPLY, supply);
+            noticed |= note(Limit.SUPPLY, supply);
         }
-        return coolant || head;
+        return noticed;
     }
 
     private boolean note(Limit limit, double value) {
         int i = limit.ordinal();
         if (limit.headroom(value, worst[i]) < 0.0 || worst[i] == limit.leastBad()) {
             worst[i] = value;
-            return true;
         }
-        return false;
+        boolean closer = noted[i] == limit.leastBad() || limit.headroom(value, noted[i]) < -NOTICED * limit.perKelvin();
+        if (closer) {
+            noted[i] = value;
+        }
+        return closer && judged[i];
     }
 }

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 class AmbientCeilingTest {
     private static final double SETTLED = 1e-4; // K, what the last hour of eight still moves
     private static final double SEARCHED = 1e-3; // K, tolerance of the search
+    private static final double STRIDE = 1e-4; // K: a try moves every second tick; 6e-6 met
+    private static final double LEFT = 0.1; // K a limit may still creep when a try ends early
     private static final double BALANCE = 1e-7; // of the engine's heat: the rest is left within 1e-9 K of its scale
 
     private final VehicleSpec spec = InventedVehicle.diesel();
@@ -124,7 +126,32 @@ class AmbientCeilingTest {
                 whole.tick(off, 0.1 * i);
                 peak = Math.max(peak, whole.run().get(State.JACKET));
             }
-            assertThat(worst).as("%.2f K", ambient).isCloseTo(peak, within(1e-9));
+            assertThat(worst).as("%.2f K", ambient).isCloseTo(peak, within(STRIDE));
+        }
+    }
+
+    /** A drop to idle goes on as long as a judged limit comes closer; ticked to its end it finds no worse. */
+    @Test
+    void aDropToIdleThatEndsEarlyMissesNothing() {
+        Case drop = StandardCases.all().stream()
+                .filter(c -> c.id().equals("drop-to-idle"))
+                .findFirst()
+                .orElseThrow();
+        Trial trial = new Trial(spec, plant, drop);
+        for (double ambient = 295.15; ambient < 320.0; ambient += 8.0) {
+            trial.at(ambient);
+            Trial whole = new Trial(spec, plant, drop);
+            whole.begin(ambient);
+            double peak = whole.run().get(State.JACKET);
+            double sump = whole.run().get(State.SUMP);
+            Case.Phase idle = drop.phases().get(1);
+            for (int i = 0; 0.1 * i < idle.duration(); i++) {
+                whole.tick(idle, 0.1 * i);
+                peak = Math.max(peak, whole.run().get(State.JACKET));
+                sump = Math.max(sump, whole.run().get(State.SUMP));
+            }
+            assertThat(trial.worst(Limit.COOLANT)).as("%.2f K", ambient).isCloseTo(peak, within(LEFT));
+            assertThat(trial.worst(Limit.GEARBOX)).as("%.2f K", ambient).isCloseTo(sump, within(LEFT));
         }
     }
 
