@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class AmbientCeilingTest {
     private static final double SETTLED = 1e-4; // K, what the last hour of eight still moves
     private static final double SEARCHED = 1e-3; // K, tolerance of the search
-    private static final double STRIDE = 1e-4; // K: a try moves every second tick; 6e-6 met
+    private static final double STRIDE = 1e-3; // K, the tolerance of a search at rest: a try moves every second tick only
     private static final double LEFT = 0.1; // K a limit may still creep when a try ends early
     private static final double BALANCE = 1e-7; // of the engine's heat: the rest is left within 1e-9 K of its scale
 
