@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 class AmbientCeilingTest {
     private static final double SETTLED = 1e-4; // K, what the last hour of eight still moves
     private static final double SEARCHED = 1e-3; // K, tolerance of the search
-    private static final double STRIDE = 1e-3; // K, the tolerance of a search at rest: a try moves every second tick only
     private static final double LEFT = 0.1; // K a limit may still creep when a try ends early
     private static final double BALANCE = 1e-7; // of the engine's heat: the rest is left within 1e-9 K of its scale
 
@@ -126,7 +125,7 @@ class AmbientCeilingTest {
                 whole.tick(off, 0.1 * i);
                 peak = Math.max(peak, whole.run().get(State.JACKET));
             }
-            assertThat(worst).as("%.2f K", ambient).isCloseTo(peak, within(STRIDE));
+            assertThat(worst).as("%.2f K", ambient).isCloseTo(peak, within(SEARCHED));
         }
     }
 
