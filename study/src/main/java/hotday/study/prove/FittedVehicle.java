@@ -43,7 +43,7 @@ record FittedVehicle(
 
     /** Unseen runs miss by more than fitted ones; factor from a study on open chassis-dynamometer recordings. */
     private static final double UNSEEN_OVER_FITTED = 1.3;
-    /** What a reading is taken to miss by at least, K: gauges show whole degrees, and no loop is that simple. */
+    /** What a reading is taken to miss by at least, K: gauges show whole degrees, no loop is that simple; more than the fit weighs with is the discrepancy's. */
     private static final double LEAST_SCATTER = 1.3;
     /** Least discrepancy, K: nobody knows a coolant loop better. */
     private static final double LEAST_DISCREPANCY = 1.0;
@@ -141,7 +141,8 @@ record FittedVehicle(
         }
         double rmse = Math.sqrt(squares / Math.max(1, n));
         double tau = correlationTime(residuals);
-        double scatter = FitResiduals.COOLANT_SIGMA / Math.max(LEAST_SCATTER, rmse);
+        double left = Math.max(LEAST_SCATTER, Math.min(rmse, FitResiduals.COOLANT_SIGMA));
+        double scatter = FitResiduals.COOLANT_SIGMA / left;
         RealMatrix covariance = covariance(fit, scatter * scatter * FitResiduals.CORRELATION_TIME / tau);
         double[] sd = new double[z.length];
         for (int i = 0; i < sd.length; i++) {
