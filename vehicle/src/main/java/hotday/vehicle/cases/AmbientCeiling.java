@@ -7,6 +7,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 
 /** Searches the outside temperature at which each limit gives way first. */
 public final class AmbientCeiling {
@@ -38,11 +40,24 @@ public final class AmbientCeiling {
         return result(tries, kase, crossings, day);
     }
 
-    /** Those of many cases, side by side on the machine's cores, in the order of the cases. */
+    /** Those of many cases, side by side on the machine's cores, the long ones first; in the order of the cases. */
     public List<Ceiling> find(Plant plant, List<Case> cases, double coolantAllowance, double day) {
-        return cases.parallelStream()
-                .map(kase -> find(plant, kase, coolantAllowance, day))
+        List<Integer> order = IntStream.range(0, cases.size())
+                .boxed()
+                .sorted(Comparator.comparing((Integer i) -> cases.get(i).steady())
+                        .thenComparing(i -> -i))
                 .toList();
+        Ceiling[] found = new Ceiling[cases.size()];
+        AtomicInteger next = new AtomicInteger();
+        IntStream.range(0, Runtime.getRuntime().availableProcessors())
+                .parallel()
+                .forEach(worker -> {
+                    for (int at = next.getAndIncrement(); at < found.length; at = next.getAndIncrement()) {
+                        int i = order.get(at);
+                        found[i] = find(plant, cases.get(i), coolantAllowance, day);
+                    }
+                });
+        return List.of(found);
     }
 
     /**
