@@ -60,7 +60,7 @@ public final class VirtualCar {
 
     static VirtualCar of(String name, VehicleSpec spec, Path folder, long seed) {
         long own = seed * 1_000_003L + name.hashCode();
-        Plant hidden = HiddenVehicle.draw(spec, own);
+        Plant hidden = HiddenVehicle.drawWithCare(spec, own);
         Path first = folder.resolve("runs").resolve(name + "-mild-day.csv");
         Path second = folder.resolve("runs").resolve(name + "-next-morning.csv");
         write(first, new VirtualDrive(spec, hidden, MILD, own + 1).record(MildDay.legs(own + 2, true)));

@@ -14,18 +14,35 @@ public final class HiddenVehicle {
     private static final double LARGEST = 2.5;
 
     /** The doubt about a sheet is wide on purpose; cars that a shop builds with care lie closer to it. */
-    private static final double SHARE = 1.0;
+    private static final double WITH_CARE = 0.6;
 
     private HiddenVehicle() {}
 
-    /** @param seed decides everything */
+    /**
+     * A car from the whole doubt.
+     *
+     * @param seed decides everything
+     */
     public static Plant draw(VehicleSpec spec, long seed) {
+        return draw(spec, seed, 1.0);
+    }
+
+    /**
+     * A car that a shop has built with care.
+     *
+     * @param seed decides everything
+     */
+    public static Plant drawWithCare(VehicleSpec spec, long seed) {
+        return draw(spec, seed, WITH_CARE);
+    }
+
+    private static Plant draw(VehicleSpec spec, long seed, double share) {
         Plant sheet = Plant.compile(spec);
         Unknowns unknowns = new Unknowns(sheet, false, false);
         Well19937c random = new Well19937c(seed);
         double[] z = new double[unknowns.size()];
         for (int i = 0; i < z.length; i++) {
-            z[i] = SHARE * Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
+            z[i] = share * Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
         }
         double[] k = unknowns.plant(z).coefficients();
         double loop = sheet.coefficient(Coefficient.THERMOSTAT_HYSTERESIS);
