@@ -48,6 +48,8 @@ public class WholeVehicle {
 
     private VehicleSpec spec;
     private Plant plant;
+    private VehicleSpec otherSpec;
+    private Plant other;
     private Case climb;
     private Trial trial;
     private Trial steady;
@@ -62,6 +64,10 @@ public class WholeVehicle {
                         DemoShop.create(Files.createTempDirectory("bench")).build("heron"))
                 .vehicle();
         plant = Plant.compile(spec);
+        otherSpec = BuildSheet.read(
+                        DemoShop.create(Files.createTempDirectory("bench")).build("oxbow"))
+                .vehicle();
+        other = Plant.compile(otherSpec);
         climb = named("loaded-climb");
         judged = StandardCases.all().stream().filter(c -> !c.forCold()).toList();
         trial = new Trial(spec, plant, climb);
@@ -189,11 +195,21 @@ public class WholeVehicle {
         return sum;
     }
 
-    /** The same and the three cases that move in time. */
+    /** The same and the three cases that move in time, side by side on the machine's cores. */
     @Benchmark
     public double allCeilings() {
-        return new AmbientCeiling(spec)
-                .find(plant, judged, 0.0, spec.designAmbient()).stream()
+        return sum(spec, plant);
+    }
+
+    /** Those of the other demo build, whose moving cases take longer. */
+    @Benchmark
+    public double allCeilingsOfTheOther() {
+        return sum(otherSpec, other);
+    }
+
+    private double sum(VehicleSpec build, Plant compiled) {
+        return new AmbientCeiling(build)
+                .find(compiled, judged, 0.0, build.designAmbient()).stream()
                         .mapToDouble(Ceiling::ambient)
                         .sum();
     }

@@ -108,8 +108,8 @@ final class ProofText {
             return;
         }
         out.add("");
-        out.add("What to drive next: it would narrow the interval of '"
-                + best.get(0).kase() + "' most");
+        out.add("What to drive next: expected to narrow the interval of '"
+                + best.get(0).kase() + "'");
         for (NextTest t : best) {
             out.add(String.format(
                     Locale.ROOT,

@@ -29,9 +29,6 @@ import org.hipparchus.linear.RealVector;
 final class NextTests {
     private static final double STEP = 0.5; // s
     private static final double DIFFERENCE = 0.2; // prior standard deviations
-    /** Alternator and pumps, W; common practice, no source. */
-    private static final double ACCESSORY_POWER = 900.0;
-
     private static final double AIR_GAS_CONSTANT = 287.055;
     private static final double LEAST_MISS = 0.2; // K
     private static final double WARM_OVER_OPENING = 2.0; // K
@@ -205,7 +202,7 @@ final class NextTests {
         inputs[at + Input.SPEED.index()] = step.speed();
         inputs[at + Input.ENGINE_SPEED.index()] = engineSpeed;
         inputs[at + Input.FUEL_POWER.index()] =
-                spec.engine().fuelLine().fuelPower(crank + ACCESSORY_POWER + cooling, engineSpeed);
+                spec.engine().fuelLine().fuelPower(crank + Preparation.ACCESSORY_POWER + cooling, engineSpeed);
         inputs[at + Input.FAN_DEMAND.index()] = Math.max(0.0, step.fan());
         inputs[at + Input.COMPRESSOR.index()] = step.airConditioning() ? 1.0 : 0.0;
         inputs[at + Input.CRANK_POWER.index()] = crank;

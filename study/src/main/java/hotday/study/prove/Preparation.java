@@ -38,7 +38,7 @@ final class Preparation {
     private static final double ACCELERATION_WINDOW = 2.0; // s
 
     /** What alternator and pumps take, W; common practice, no source. */
-    static final double ACCESSORY_POWER = 900.0;
+    static final double ACCESSORY_POWER = Drive.ACCESSORY_POWER;
 
     private final Recording recording;
     private final VehicleSpec spec;

@@ -16,7 +16,7 @@ public final class Drive {
     /** Rotating parts count as this much more mass when accelerating; from memory. */
     private static final double ROTATING_MASS = 1.05;
     /** Lights, pumps, blower and the rest on the alternator, as shaft power, W; common practice, no source. */
-    private static final double ACCESSORY_POWER = 900.0;
+    public static final double ACCESSORY_POWER = 900.0;
     /** A gear is held while it asks for no more than this share of the power there is at its speed. */
     private static final double LOAD_SHARE = 0.85;
 

@@ -3,6 +3,7 @@ package hotday.vehicle.front;
 import hotday.physics.component.AirPath;
 import hotday.physics.fluid.Air;
 import hotday.vehicle.spec.VehicleSpec;
+import java.util.Arrays;
 
 /**
  * The front as a few parallel lanes of air for time loops: tiles with the same cores in front of them, the same inlet and the
@@ -198,24 +199,11 @@ public final class Lanes {
         double u = along - column;
         int first = row * (LaneTable.SHARES + 2) + column;
         int next = LaneTable.SHARES + 2;
-        set(first, a, u, out);
+        Arrays.fill(out, 0, width, 0.0);
+        add(first, a, u, out);
         add(first + next, b, u, out);
         add(first + 2 * next, c, u, out);
         add(first + 3 * next, d, u, out);
-    }
-
-    private void set(int first, double weight, double u, double[] out) {
-        double a = weight * before(u);
-        double b = weight * left(u);
-        double c = weight * left(1.0 - u);
-        double d = weight * before(1.0 - u);
-        double[] node0 = nodes[first];
-        double[] node1 = nodes[first + 1];
-        double[] node2 = nodes[first + 2];
-        double[] node3 = nodes[first + 3];
-        for (int i = 0; i < width; i++) {
-            out[i] = a * node0[i] + b * node1[i] + c * node2[i] + d * node3[i];
-        }
     }
 
     private void add(int first, double weight, double u, double[] out) {
