@@ -11,6 +11,7 @@ import hotday.study.prove.NextTest;
 import hotday.study.prove.ParameterReport;
 import hotday.study.prove.Proof;
 import hotday.study.prove.RunReport;
+import hotday.study.prove.Score;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +21,8 @@ import java.util.Optional;
 final class ProofText {
     private static final int MOST_TESTS = 3;
     private static final double WORTH_DRIVING = 0.02;
+
+    private static final String OIL = "  %-14s %-9s %9s %9s %9s   %s";
 
     private final Display show;
 
@@ -51,6 +54,7 @@ final class ProofText {
         }
         out.add("  'no model' is what saying " + show.format(Quantity.TEMPERATURE, proof.warmLevel())
                 + " throughout would give: the level the fitted runs sat at once warm.");
+        oil(proof, out);
         out.add("");
         out.add("Hot day: ambient ceilings with 90 % interval"
                 + proof.ceilings().stream()
@@ -67,6 +71,46 @@ final class ProofText {
         out.add("");
         out.add(CeilingText.CAUTION);
         return out;
+    }
+
+    /** Oil beside what was measured, where the fit saw oil. */
+    private void oil(Proof proof, List<String> out) {
+        if (proof.runs().stream().noneMatch(r -> r.oil().isPresent())) {
+            return;
+        }
+        out.add("");
+        out.add("Agreement of oil, model less measured");
+        out.add(String.format(Locale.ROOT, OIL, "run", "", "rms", "bias", "worst", "inside 90 % band")
+                .stripTrailing());
+        for (RunReport run : proof.runs()) {
+            String role = run.role() == RunReport.Role.FIT ? "fitted" : "predicted";
+            run.oil()
+                    .ifPresent(oil -> out.add(oil(
+                            run.name(),
+                            role,
+                            run.single() ? oil.score() : Score.NONE,
+                            String.format(Locale.ROOT, "%.0f %%", 100.0 * oil.coverage()))));
+        }
+        pooledOil("all fitted", proof.pooledOil(RunReport.Role.FIT), out);
+        pooledOil("all predicted", proof.pooledOil(RunReport.Role.PREDICT), out);
+    }
+
+    private void pooledOil(String name, Score score, List<String> out) {
+        if (score.samples() > 0) {
+            out.add(oil(name, "", score, "").stripTrailing());
+        }
+    }
+
+    private String oil(String name, String role, Score score, String inside) {
+        return String.format(
+                Locale.ROOT,
+                OIL,
+                name,
+                role,
+                kelvin(score.rmse()),
+                kelvin(score.bias()),
+                kelvin(score.maxError()),
+                inside);
     }
 
     /** What switched though nobody recorded it. */

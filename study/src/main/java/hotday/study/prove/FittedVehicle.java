@@ -5,10 +5,12 @@ import hotday.core.solve.FitOptions;
 import hotday.core.solve.LeastSquares;
 import hotday.core.solve.Parameter;
 import hotday.core.solve.PriorSearch;
+import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -25,6 +27,7 @@ import org.hipparchus.random.Well19937c;
  * @param trainingRmse coolant, over the fit runs, K
  * @param correlationTime of the coolant residuals, s
  * @param discrepancy standard deviation of what an unseen run will show beyond the parameters, K
+ * @param oilDiscrepancy the same of oil, K; NaN where oil was not fitted
  * @param cost of the fit, sum of squares with priors
  * @param converged whether the descent ended by itself
  * @param evaluations model runs spent
@@ -37,6 +40,7 @@ record FittedVehicle(
         double trainingRmse,
         double correlationTime,
         double discrepancy,
+        double oilDiscrepancy,
         double cost,
         boolean converged,
         int evaluations) {
@@ -76,6 +80,7 @@ record FittedVehicle(
                 Double.NaN,
                 FitResiduals.CORRELATION_TIME,
                 SHEET_DISCREPANCY,
+                Double.NaN,
                 0.0,
                 true,
                 0);
@@ -97,11 +102,11 @@ record FittedVehicle(
         List<PriorSearch.Start> found = PriorSearch.best(
                 model, parameters, draws, rugged ? MANY_STARTS : STARTS, seed, options.threads(), options.cancelled());
         if (!rugged) {
-            return assess(unknowns, runs, lowest(model, parameters, found, options));
+            return assess(unknowns, runs, useOil, lowest(model, parameters, found, options));
         }
         FitOptions few = options.withMaxIterations(FIRST_STEPS).withDifference(FitOptions.Difference.FORWARD);
         double[] start = lowest(model, parameters, found, few).parameters();
-        return assess(unknowns, runs, LeastSquares.fit(model, from(parameters, start), options));
+        return assess(unknowns, runs, useOil, LeastSquares.fit(model, from(parameters, start), options));
     }
 
     private static Fit lowest(
@@ -128,18 +133,11 @@ record FittedVehicle(
         return from;
     }
 
-    private static FittedVehicle assess(Unknowns unknowns, List<RunData> runs, Fit fit) {
+    private static FittedVehicle assess(Unknowns unknowns, List<RunData> runs, boolean useOil, Fit fit) {
         double[] z = fit.parameters();
-        List<double[]> residuals = coolantResiduals(unknowns, z, runs);
-        double squares = 0.0;
-        int n = 0;
-        for (double[] r : residuals) {
-            for (double v : r) {
-                squares += v * v;
-            }
-            n += r.length;
-        }
-        double rmse = Math.sqrt(squares / Math.max(1, n));
+        List<List<double[]>> missed = residuals(unknowns, z, runs);
+        List<double[]> residuals = missed.get(0);
+        double rmse = rms(residuals);
         double tau = correlationTime(residuals);
         double left = Math.max(LEAST_SCATTER, Math.min(rmse, FitResiduals.COOLANT_SIGMA));
         double scatter = FitResiduals.COOLANT_SIGMA / left;
@@ -156,6 +154,7 @@ record FittedVehicle(
                 rmse,
                 tau,
                 Math.max(LEAST_DISCREPANCY, UNSEEN_OVER_FITTED * rmse),
+                useOil ? Math.max(LEAST_DISCREPANCY, UNSEEN_OVER_FITTED * rms(missed.get(1))) : Double.NaN,
                 fit.cost(),
                 fit.converged(),
                 fit.evaluations());
@@ -169,24 +168,46 @@ record FittedVehicle(
         return inverse.add(inverse.transpose()).scalarMultiply(0.5);
     }
 
-    private static List<double[]> coolantResiduals(Unknowns unknowns, double[] z, List<RunData> runs) {
-        List<double[]> all = new ArrayList<>();
+    /** Root mean square over all runs, K; 0 without samples. */
+    private static double rms(List<double[]> residuals) {
+        double squares = 0.0;
+        int n = 0;
+        for (double[] r : residuals) {
+            for (double v : r) {
+                squares += v * v;
+            }
+            n += r.length;
+        }
+        return Math.sqrt(squares / Math.max(1, n));
+    }
+
+    /** Model less measured run by run: of coolant first, then of oil. */
+    private static List<List<double[]>> residuals(Unknowns unknowns, double[] z, List<RunData> runs) {
+        List<double[]> ofCoolant = new ArrayList<>();
+        List<double[]> ofOil = new ArrayList<>();
+        Plant plant = unknowns.plant(z);
         for (RunData run : runs) {
             double[] coolant = new double[run.size()];
             double[] oil = new double[run.size()];
-            Simulation.run(
-                    unknowns, unknowns.plant(z), z, run, Branches.plain(run, unknowns.heaterByHabit()), coolant, oil);
-            int stride = Math.max(1, (int) Math.round(FitResiduals.EVERY / run.step()));
-            List<Double> values = new ArrayList<>();
-            for (int i = 0; i < run.size(); i += stride) {
-                double error = coolant[i] - run.coolant()[i];
-                if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(error)) {
-                    values.add(error);
-                }
-            }
-            all.add(values.stream().mapToDouble(Double::doubleValue).toArray());
+            Simulation.run(unknowns, plant, z, run, Branches.plain(run, unknowns.heaterByHabit()), coolant, oil);
+            ofCoolant.add(residuals(run, coolant, run.coolant()));
+            ofOil.add(residuals(run, oil, run.oil()));
         }
-        return all;
+        return List.of(ofCoolant, ofOil);
+    }
+
+    private static double[] residuals(RunData run, double[] model, double[] measured) {
+        int stride = Math.max(1, (int) Math.round(FitResiduals.EVERY / run.step()));
+        return IntStream.iterate(0, i -> i < run.size(), i -> i + stride)
+                .filter(i -> run.time()[i] >= run.scoredFrom())
+                .mapToDouble(i -> model[i] - measured[i])
+                .filter(error -> !Double.isNaN(error))
+                .toArray();
+    }
+
+    /** Whether the fit saw oil. */
+    boolean oilFitted() {
+        return !Double.isNaN(oilDiscrepancy);
     }
 
     /** Integral correlation time of the residuals, s: sum of the autocorrelation up to its first negative value. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.hipparchus.random.Well19937c;
@@ -45,6 +46,10 @@ final class Prediction {
     private final boolean habit;
     private final List<Branches.Combination> combinations;
     private final double[][] best;
+    private final double[][] bestOil;
+
+    /** What one set of unknowns makes of the run, K. */
+    private record Path(double[] coolant, double[] oil) {}
 
     private Prediction(FittedVehicle vehicle, VehicleSpec spec, RunData run, List<RunData> fitRuns) {
         boolean coldStartFitted = fitRuns.stream().anyMatch(r -> !r.hotStart());
@@ -57,9 +62,12 @@ final class Prediction {
         this.habit = vehicle.unknowns().heaterByHabit();
         this.combinations = Branches.of(run, spec, habit);
         this.best = new double[combinations.size()][];
+        this.bestOil = new double[combinations.size()][];
         Plant plant = vehicle.unknowns().plant(vehicle.z());
         for (int c = 0; c < best.length; c++) {
-            best[c] = trace(plant, vehicle.z(), combinations.get(c).branch());
+            Path path = trace(plant, vehicle.z(), combinations.get(c).branch());
+            best[c] = path.coolant();
+            bestOil[c] = path.oil();
         }
     }
 
@@ -74,16 +82,34 @@ final class Prediction {
         return new Prediction(vehicle, spec, run, fitRuns).report(role, warm, seed);
     }
 
-    private double[] trace(Plant plant, double[] z, Branch branch) {
-        double[] coolant = new double[run.size()];
-        Simulation.run(vehicle.unknowns(), plant, z, run, branch, coolant, new double[run.size()]);
-        return coolant;
+    private Path trace(Plant plant, double[] z, Branch branch) {
+        Path path = new Path(new double[run.size()], new double[run.size()]);
+        Simulation.run(vehicle.unknowns(), plant, z, run, branch, path.coolant(), path.oil());
+        return path;
+    }
+
+    /** Oil beside its band, where the fit saw oil and the run has it. */
+    private Optional<RunReport.Oil> oil(Path[] paths) {
+        if (!vehicle.oilFitted() || !run.hasOil()) {
+            return Optional.empty();
+        }
+        double[] mean = mean(combinations, bestOil);
+        Band band = Band.of(Arrays.stream(paths).map(Path::oil).toArray(double[][]::new));
+        return Optional.of(new RunReport.Oil(
+                run.oil(),
+                mean,
+                band.lower(),
+                band.upper(),
+                Score.of(run, run.oil(), mean, run.scoredFrom()),
+                band.coverage(run, run.oil()),
+                band.halfWidth(run)));
     }
 
     private RunReport report(RunReport.Role role, NullModel warm, long seed) {
         double[] mean = mean(combinations, best);
-        double[][] paths = paths(seed);
-        double[][] band = band(paths);
+        Path[] paths = paths(seed);
+        double[][] coolant = Arrays.stream(paths).map(Path::coolant).toArray(double[][]::new);
+        Band band = Band.of(coolant);
         boolean single = !warmsUpWithUnknownHeater() && spread(List.of(best)) <= 1.645 * vehicle.discrepancy();
         Score score = Score.of(run, mean);
         return new RunReport(
@@ -92,17 +118,18 @@ final class Prediction {
                 run.time(),
                 run.coolant(),
                 mean,
-                band[0],
-                band[1],
+                band.lower(),
+                band.upper(),
                 single,
                 score,
                 Score.of(run, mean, Math.max(run.scoredFrom(), RunReport.WARM_FROM)),
                 warm.score(run, Math.max(run.scoredFrom(), RunReport.WARM_FROM)),
                 warm.score(run).rmse(),
-                coverage(band),
-                halfWidth(band),
-                peak(paths),
-                reach(paths),
+                band.coverage(run, run.coolant()),
+                band.halfWidth(run),
+                peak(coolant),
+                reach(coolant),
+                oil(paths),
                 brackets(),
                 findings(single));
     }
@@ -146,29 +173,37 @@ final class Prediction {
     }
 
     /** Paths in an order that does not depend on threads: path m has its own generator. */
-    private double[][] paths(long seed) {
-        double[][] paths = new double[PATHS][];
+    private Path[] paths(long seed) {
+        Path[] paths = new Path[PATHS];
         IntStream.range(0, PATHS).parallel().forEach(m -> paths[m] = path(m, seed));
         return paths;
     }
 
-    private double[] path(int m, long seed) {
+    private Path path(int m, long seed) {
         Well19937c random = new Well19937c(
                 new int[] {(int) seed, (int) (seed >>> 32), run.name().hashCode(), m});
         double[] drawn = vehicle.draw(random);
         double[] z = run.fuelWorkedOut()
                 ? vehicle.unknowns().withFuelOfOneRun(drawn, strangeness * random.nextGaussian())
                 : drawn;
-        double[] path =
+        Path path =
                 trace(vehicle.unknowns().plant(z), z, doubted(combinationOf(m).branch(), random));
-        double keep = Math.exp(-run.step() / DISCREPANCY_TIME);
-        double fresh = discrepancy * Math.sqrt(1.0 - keep * keep);
-        double miss = discrepancy * random.nextGaussian();
-        for (int i = 0; i < path.length; i++) {
-            path[i] += miss + run.coolantResolution() * (random.nextDouble() - 0.5);
-            miss = keep * miss + fresh * random.nextGaussian();
+        miss(path.coolant(), discrepancy, run.coolantResolution(), random);
+        if (vehicle.oilFitted()) {
+            miss(path.oil(), vehicle.oilDiscrepancy() * discrepancy / vehicle.discrepancy(), 0.0, random);
         }
         return path;
+    }
+
+    /** Adds what the model misses, correlated in time, and what a coarse gauge adds, K. */
+    private void miss(double[] path, double sd, double resolution, Well19937c random) {
+        double keep = Math.exp(-run.step() / DISCREPANCY_TIME);
+        double fresh = sd * Math.sqrt(1.0 - keep * keep);
+        double miss = sd * random.nextGaussian();
+        for (int i = 0; i < path.length; i++) {
+            path[i] += miss + resolution * (random.nextDouble() - 0.5);
+            miss = keep * miss + fresh * random.nextGaussian();
+        }
     }
 
     private Branch doubted(Branch branch, Well19937c random) {
@@ -187,45 +222,6 @@ final class Prediction {
             }
         }
         return combinations.get(combinations.size() - 1);
-    }
-
-    private double[][] band(double[][] paths) {
-        double[][] band = new double[2][run.size()];
-        double[] column = new double[PATHS];
-        for (int i = 0; i < run.size(); i++) {
-            for (int m = 0; m < PATHS; m++) {
-                column[m] = paths[m][i];
-            }
-            Arrays.sort(column);
-            band[0][i] = Quantile.of(column, LOW);
-            band[1][i] = Quantile.of(column, HIGH);
-        }
-        return band;
-    }
-
-    private double coverage(double[][] band) {
-        int inside = 0;
-        int n = 0;
-        for (int i = 0; i < run.size(); i++) {
-            double measured = run.coolant()[i];
-            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(measured)) {
-                n++;
-                inside += measured >= band[0][i] && measured <= band[1][i] ? 1 : 0;
-            }
-        }
-        return n == 0 ? Double.NaN : (double) inside / n;
-    }
-
-    private double halfWidth(double[][] band) {
-        double sum = 0.0;
-        int n = 0;
-        for (int i = 0; i < run.size(); i++) {
-            if (run.time()[i] >= run.scoredFrom()) {
-                sum += 0.5 * (band[1][i] - band[0][i]);
-                n++;
-            }
-        }
-        return n == 0 ? Double.NaN : sum / n;
     }
 
     private RunReport.Peak peak(double[][] paths) {

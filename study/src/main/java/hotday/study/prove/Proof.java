@@ -44,4 +44,14 @@ public record Proof(
         List<NextTest> nextTests,
         List<Finding> findings,
         long seed,
-        boolean converged) {}
+        boolean converged) {
+
+    /** Oil over all runs of a role that carry a single number; no samples where oil was not fitted or not recorded. */
+    public Score pooledOil(RunReport.Role role) {
+        return Score.pooled(runs.stream()
+                .filter(r -> r.role() == role && r.single())
+                .flatMap(r -> r.oil().stream())
+                .map(RunReport.Oil::score)
+                .toList());
+    }
+}

@@ -111,6 +111,8 @@ public final class ProofJson {
         number(node, "predict_warm_rmse_K", proof.pooledWarm().rmse());
         number(node, "predict_warm_null_rmse_K", proof.pooledWarmNull().rmse());
         number(node, "predict_coverage90", proof.pooledCoverage());
+        score(node, "fit_oil_", proof.pooledOil(RunReport.Role.FIT));
+        score(node, "predict_oil_", proof.pooledOil(RunReport.Role.PREDICT));
         number(node, "null_level_degC", proof.warmLevel() - CELSIUS);
         number(node, "correlation_time_s", proof.correlationTime());
         number(node, "discrepancy_K", proof.discrepancy());
@@ -143,6 +145,7 @@ public final class ProofJson {
             number(entry, "predicted_s", single(run, r.predicted()));
             interval(entry, "interval90_s", r.low(), r.high());
         }
+        run.oil().ifPresent(oil -> node.set("oil", oil(run, oil)));
         number(node, "coverage90", run.coverage());
         number(node, "band_half_width_K", run.bandHalfWidth());
         number(node, "null_rmse_K", run.nullRmse());
@@ -150,6 +153,20 @@ public final class ProofJson {
         run.brackets().forEach(b -> brackets.add(bracket(b)));
         node.set("findings", findings(run.findings()));
         return node;
+    }
+
+    private static ObjectNode oil(RunReport run, RunReport.Oil oil) {
+        ObjectNode node = NODES.objectNode();
+        score(node, "", run.single() ? oil.score() : Score.NONE);
+        number(node, "coverage90", oil.coverage());
+        number(node, "band_half_width_K", oil.bandHalfWidth());
+        return node;
+    }
+
+    private static void score(ObjectNode node, String which, Score score) {
+        number(node, which + "rmse_K", score.rmse());
+        number(node, which + "bias_K", score.bias());
+        number(node, which + "max_error_K", score.maxError());
     }
 
     private static double single(RunReport run, double value) {

@@ -37,6 +37,12 @@ public final class Prove {
         List<RunData> fitRuns = prepare(request.fit());
         List<RunData> predictRuns = prepare(request.predict());
         refuseEmpty(fitRuns);
+        if (request.observeOil() && fitRuns.stream().noneMatch(RunData::hasOil)) {
+            throw InputException.at(
+                    Place.of("--observe"),
+                    "no-oil-to-observe",
+                    "no fitted run has an oil temperature: map a column to oil_temperature, or leave '--observe oil' out");
+        }
         request.progress().at("fitting", 0.05);
         Unknowns unknowns = new Unknowns(
                 Plant.compile(request.spec()),

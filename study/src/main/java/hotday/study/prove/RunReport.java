@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import hotday.core.finding.Finding;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the model says of one run and how it agrees.
@@ -22,6 +23,7 @@ import java.util.List;
  * @param bandHalfWidth mean over the scored samples, K
  * @param peak measured, predicted and 90 % interval, K
  * @param reach times to levels
+ * @param oil the same of oil, where the fit saw oil and the run has it
  * @param brackets one entry a branch of every unrecorded actuator
  * @param findings about this run
  */
@@ -42,6 +44,7 @@ public record RunReport(
         double bandHalfWidth,
         Peak peak,
         List<Reach> reach,
+        Optional<Oil> oil,
         List<Bracket> brackets,
         List<Finding> findings) {
 
@@ -66,4 +69,23 @@ public record RunReport(
      * @param low, high 90 % interval, s; high is infinite when part of the paths never get there
      */
     public record Reach(double level, double measured, double predicted, double low, double high) {}
+
+    /**
+     * Oil over the same time.
+     *
+     * @param measured K; NaN where not measured
+     * @param predicted K, mean over the branches
+     * @param lower, upper 90 % band, K
+     * @param score of {@code predicted}
+     * @param coverage share of the scored samples inside the band, 0..1
+     * @param bandHalfWidth mean over the scored samples, K
+     */
+    public record Oil(
+            double[] measured,
+            double[] predicted,
+            double[] lower,
+            double[] upper,
+            Score score,
+            double coverage,
+            double bandHalfWidth) {}
 }

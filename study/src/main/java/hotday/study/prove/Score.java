@@ -1,7 +1,7 @@
 package hotday.study.prove;
 
 /**
- * How a trace agrees with a measured one, model minus measured, from the run's {@link RunData#scoredFrom()} on.
+ * How a trace agrees with a measured one (coolant unless another is named), model minus measured, from the run's {@link RunData#scoredFrom()} on.
  *
  * @param rmse K
  * @param bias mean, K
@@ -11,6 +11,9 @@ package hotday.study.prove;
  * @param sum K, for pooling
  */
 public record Score(double rmse, double bias, double maxError, int samples, double sumOfSquares, double sum) {
+    /** No samples. */
+    public static final Score NONE = new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0);
+
     /** Time between scored samples, s: runs on grids of their own weigh by their length. */
     private static final double EVERY = 1.0;
 
@@ -20,13 +23,18 @@ public record Score(double rmse, double bias, double maxError, int samples, doub
 
     /** @param from s; samples before are left out */
     static Score of(RunData run, double[] trace, double from) {
+        return of(run, run.coolant(), trace, from);
+    }
+
+    /** @param measured what the trace is compared with, K; NaN where not measured */
+    static Score of(RunData run, double[] measured, double[] trace, double from) {
         double squares = 0.0;
         double sum = 0.0;
         double worst = 0.0;
         int n = 0;
         int stride = stride(run);
         for (int i = 0; i < run.size(); i += stride) {
-            double error = trace[i] - run.coolant()[i];
+            double error = trace[i] - measured[i];
             if (run.time()[i] >= from && !Double.isNaN(error)) {
                 squares += error * error;
                 sum += error;
@@ -34,9 +42,7 @@ public record Score(double rmse, double bias, double maxError, int samples, doub
                 n++;
             }
         }
-        return n == 0
-                ? new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0)
-                : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
+        return n == 0 ? NONE : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
     }
 
     private static int stride(RunData run) {
@@ -62,8 +68,6 @@ public record Score(double rmse, double bias, double maxError, int samples, doub
                 n += s.samples();
             }
         }
-        return n == 0
-                ? new Score(Double.NaN, Double.NaN, Double.NaN, 0, 0.0, 0.0)
-                : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
+        return n == 0 ? NONE : new Score(Math.sqrt(squares / n), sum / n, worst, n, squares, sum);
     }
 }

@@ -16,6 +16,7 @@ import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -37,19 +38,25 @@ class ProveTest {
 
     /** Four minutes; from cold or hot, at some load and weather. */
     private Recording made(String name, double fromDegC, double toDegC, double fuel, double ambient) {
-        return MadeRun.recording(
-                folder.resolve(name),
-                240,
-                List.of(
-                        Column.of("ambient_temperature", "degC", ambient),
-                        new Column(
-                                "coolant_temperature", "degC", t -> toDegC + (fromDegC - toDegC) * Math.exp(-t / 90.0)),
-                        Column.of("vehicle_speed", "km/h", 60.0),
-                        Column.of("engine_speed", "rpm", 1800.0),
-                        Column.of("fuel_flow", "g/s", fuel),
-                        Column.of("fan_speed", "%", 0.0),
-                        Column.of("heater", "%", 0.0),
-                        Column.of("compressor", "%", 0.0)));
+        return MadeRun.recording(folder.resolve(name), 240, columns(fromDegC, toDegC, fuel, ambient));
+    }
+
+    private Recording withOil(String name, double fromDegC, double toDegC) {
+        List<Column> columns = new ArrayList<>(columns(fromDegC, toDegC, 1.6, 21.0));
+        columns.add(new Column("oil_temperature", "degC", t -> toDegC + (fromDegC - toDegC) * Math.exp(-t / 200.0)));
+        return MadeRun.recording(folder.resolve(name), 240, columns);
+    }
+
+    private static List<Column> columns(double fromDegC, double toDegC, double fuel, double ambient) {
+        return List.of(
+                Column.of("ambient_temperature", "degC", ambient),
+                new Column("coolant_temperature", "degC", t -> toDegC + (fromDegC - toDegC) * Math.exp(-t / 90.0)),
+                Column.of("vehicle_speed", "km/h", 60.0),
+                Column.of("engine_speed", "rpm", 1800.0),
+                Column.of("fuel_flow", "g/s", fuel),
+                Column.of("fan_speed", "%", 0.0),
+                Column.of("heater", "%", 0.0),
+                Column.of("compressor", "%", 0.0));
     }
 
     @Test
@@ -87,6 +94,43 @@ class ProveTest {
         }
         // 90 % intervals over 20 ceilings: 18 are expected; 15 or fewer would come up in 4 of 100 honest programs
         assertThat(inside).as("of " + all).isGreaterThanOrEqualTo(16);
+    }
+
+    /** The second run starts warm: its oil is predicted from its first reading. */
+    @Test
+    @Tag("slow")
+    void oilGetsAScoreWhereItIsFitted() {
+        VehicleSpec spec = MadeRun.diesel(folder);
+        List<Recording> fit = List.of(withOil("fit", 60.0, 90.0));
+        List<Recording> predict = List.of(withOil("other", 70.0, 92.0), made("no-oil", 70.0, 90.0, 1.6, 21.0));
+        Proof proof = Prove.prove(new ProveRequest(
+                spec, StandardCases.steady(), fit, predict, true, 5, 2, (stage, share) -> {}, () -> false));
+        RunReport.Oil oil = proof.runs().get(1).oil().orElseThrow();
+        assertThat(oil.score().rmse())
+                .isBetween(Math.abs(oil.score().bias()), oil.score().maxError());
+        assertThat(oil.coverage()).isBetween(0.0, 1.0);
+        assertThat(oil.bandHalfWidth()).isGreaterThan(1.0);
+        assertThat(proof.runs().get(2).oil()).isEmpty();
+        String json = ProofJson.of(proof).toString();
+        assertThat(json).contains("\"predict_oil_rmse_K\":").doesNotContain("NaN");
+        assertThat(ProofJson.of(proof)
+                        .get("runs")
+                        .get(1)
+                        .get("oil")
+                        .get("rmse_K")
+                        .asDouble())
+                .isCloseTo(oil.score().rmse(), within(1e-4));
+        assertThat(ProofJson.of(proof).get("runs").get(2).has("oil")).isFalse();
+    }
+
+    @Test
+    void oilThatNobodyRecordedIsNotObserved() {
+        VehicleSpec spec = MadeRun.diesel(folder);
+        List<Recording> fit = List.of(made("fit", 60.0, 88.0, 1.6, 21.0));
+        assertThatThrownBy(() -> Prove.prove(new ProveRequest(
+                        spec, List.of(), fit, List.of(), true, 5, 1, (stage, share) -> {}, () -> false)))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("oil_temperature");
     }
 
     @Test

@@ -135,6 +135,7 @@ final class MadeProof {
                 3.0,
                 new RunReport.Peak(361.0, 361.5, 359.0, 364.0),
                 List.of(),
+                Optional.empty(),
                 brackets,
                 List.of());
     }

@@ -18,6 +18,11 @@ final class DieselSedan {
 
     /** @param fit, predict last two digits of the test numbers, blank between */
     static CommandLineRun prove(String fit, String predict) {
+        return prove(fit, predict, List.of());
+    }
+
+    /** @param more words of the command line */
+    static CommandLineRun prove(String fit, String predict, List<Object> more) {
         List<Object> words = new ArrayList<>(List.of(
                 "prove",
                 "--json",
@@ -27,7 +32,8 @@ final class DieselSedan {
                 CommandLineRun.repository("validation/sets/d3-diesel-sedan/channels.yaml")));
         add(words, "--fit", fit);
         add(words, "--predict", predict);
-        return DONE.computeIfAbsent(fit + ">" + predict, k -> CommandLineRun.of(words.toArray()));
+        words.addAll(more);
+        return DONE.computeIfAbsent(fit + ">" + predict + more, k -> CommandLineRun.of(words.toArray()));
     }
 
     private static void add(List<Object> words, String option, String tests) {

@@ -55,7 +55,20 @@ public final class DieselSedanChecks implements Topic {
                 Check.inside(
                         "samples inside the 90 % band",
                         value(pooled, "predict_coverage90"), 0.80, 0.97, "-", DieselSedan.SOURCE),
+                Check.inside(
+                        "oil, rms over the unseen tests, where oil is fitted too",
+                        value(oil(), "predict_oil_rmse_K"),
+                        none,
+                        3.0,
+                        "K",
+                        DieselSedan.SOURCE),
                 Check.inside("half width of the band, widest test", widest(proof), none, 5.0, "K", DieselSedan.SOURCE));
+    }
+
+    private static JsonNode oil() {
+        return DieselSedan.prove("12 13 16 17", "15 08 04 05", List.of("--observe", "oil"))
+                .json()
+                .get("pooled");
     }
 
     private static double value(JsonNode node, String key) {
