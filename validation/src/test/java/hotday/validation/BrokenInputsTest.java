@@ -103,7 +103,7 @@ class BrokenInputsTest {
         CommandLineRun result = CommandLineRun.of("check", build, "--json");
         assertThat(result.status()).isEqualTo(2);
         assertThat(result.out())
-                .contains("\"in_order\" : false", "\"key\" : \"unit-missing\"", "\"line\" : 15", "coolant.cap");
+                .contains("\"in_order\" : false", "\"key\" : \"unit-missing\"", "\"line\" : 17", "coolant.cap");
         assertThat(result.err()).isEmpty();
     }
 

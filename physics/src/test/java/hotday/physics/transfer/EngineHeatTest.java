@@ -42,6 +42,16 @@ class EngineHeatTest {
         }
     }
 
+    /** Heywood 1988, fig. 6.19, from memory: about 25 % burnt gas in a throttled idle, some 7 % at full load. */
+    @Test
+    void aThrottledEngineKeepsMoreBurntGas() {
+        assertThat(EngineHeat.burntGas(0.18, 101_325.0)).isCloseTo(0.25, within(0.04));
+        assertThat(EngineHeat.burntGas(1.05, 101_325.0)).isCloseTo(0.07, within(0.02));
+        assertThat(EngineHeat.burntGas(0.0, 101_325.0)).isEqualTo(1.0);
+        assertThat(EngineHeat.burntGas(-0.1, 101_325.0)).isEqualTo(1.0);
+        assertThat(EngineHeat.burntGas(0.5, 0.0)).isZero();
+    }
+
     @Test
     void standingAndReversedFlowGiveNoHeat() {
         assertThat(EngineHeat.conductance(0, 0.09, 4, 0.06, 4.3e-5)).isEqualTo(0);

@@ -164,8 +164,8 @@ class ShelfTest {
         assertThat(wrong.findings())
                 .anySatisfy(f -> assertThat(f.toString())
                         .contains(
-                                "build.yaml:14:17",
-                                "'automatic-8-speed'",
+                                "build.yaml:16:17",
+                                "'automatic-8-speed-towing'",
                                 alone.resolve("shelf").toString()));
     }
 }

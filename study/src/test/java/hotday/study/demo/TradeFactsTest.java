@@ -91,7 +91,7 @@ class TradeFactsTest {
         Trial trial = new Trial(spec, plant, parked(Engine.PARK, Conditioning.OFF));
         trial.settle(celsius(15.0), 0.0);
         Run run = trial.run();
-        run.set(Input.SPEED, 3.0);
+        run.set(Input.SPEED, 2.5);
         assertThat(new Equilibrium(run).settle()).isTrue();
         assertThat(fahrenheit(run.get(State.JACKET))).isBetween(195.0, 203.0);
     }

@@ -83,8 +83,16 @@ final class GasSide {
     /** Mean effective gas temperature, K. */
     double temperature(double[] u, double fuelPower) {
         double air = airFlow(u, fuelPower);
-        double fuel = fuelPower / heatingValue;
-        return EngineHeat.gasTemperature(air > 0.0 ? fuel * stoichiometricRatio / air : 0.0, gasTemperature);
+        if (air <= 0.0) {
+            return EngineHeat.gasTemperature(0.0, gasTemperature);
+        }
+        double ratio = fuelPower / heatingValue * stoichiometricRatio / air;
+        return EngineHeat.gasTemperature(petrol ? ratio * freshShare(u, air) : ratio, gasTemperature);
+    }
+
+    private double freshShare(double[] u, double air) {
+        double swept = displacement * u[Input.ENGINE_SPEED.ordinal()] / (4.0 * Math.PI);
+        return 1.0 - EngineHeat.burntGas(air / swept, u[Input.PRESSURE.ordinal()]);
     }
 
     /** Air drawn by the engine, kg/s: recorded, or from fuel (petrol) or from displacement and boost (diesel). */

@@ -16,6 +16,7 @@ final class ConverterSection {
     private static final List<Double> TORQUE_RATIO = List.of(2.05, 1.78, 1.53, 1.29, 1.18, 1.08, 1.0, 0.99, 0.985);
     private static final String SHAPE = "usual shape, coupling from speed ratio 0.86; common practice, no source";
     private static final double LEAST_DRAG = 100.0; // W, so that a converter without drag stays finite
+    private static final double DRAG_TOLERANCE = 0.1;
     private static final int USUAL_LOCK_GEAR = 3;
 
     private final Section gearbox;
@@ -24,14 +25,12 @@ final class ConverterSection {
         this.gearbox = gearbox;
     }
 
-    /**
-     * @param idleDrag taken from the engine at idle in gear at rest, W
-     * @param gears of the gearbox
-     */
-    VehicleSpec.Converter converter(VehicleSpec.Engine engine, double idleDrag, int gears) {
+    /** @param gears of the gearbox */
+    VehicleSpec.Converter converter(VehicleSpec.Engine engine, int gears) {
         List<Assumption> own = new ArrayList<>();
         Section c =
                 gearbox.part("converter", own, "speed_ratio", "capacity", "torque_ratio", "lock_gear", "lock_speed");
+        double drag = c.has("capacity") && !gearbox.has("idle_drag") ? 0.0 : idleDrag();
         List<Double> speed = curve(c, "speed_ratio", Quantity.NUMBER, "0", "1", SPEED_RATIO, SHAPE);
         List<Double> capacity = curve(
                 c,
@@ -39,7 +38,7 @@ final class ConverterSection {
                 Quantity.CONVERTER_CAPACITY,
                 "20 rpm/sqrt(N m)",
                 "2000 rpm/sqrt(N m)",
-                scaled(engine, idleDrag),
+                scaled(engine, drag),
                 "usual shape, scaled so that it takes 'gearbox.idle_drag' at idle; common practice, no source");
         List<Double> torque = curve(c, "torque_ratio", Quantity.NUMBER, "0.3", "4", TORQUE_RATIO, SHAPE);
         int gear = c.integer(
@@ -53,7 +52,28 @@ final class ConverterSection {
                 "turbine speed; common practice, no source");
         gearbox.settle(c, own, "a usual converter, scaled to 'gearbox.idle_drag' at idle; common practice, no source");
         check(c, speed, capacity, torque);
-        return new VehicleSpec.Converter(speed, capacity, torque, gear, lock);
+        VehicleSpec.Converter converter = new VehicleSpec.Converter(speed, capacity, torque, gear, lock);
+        if (c.has("capacity") && gearbox.has("idle_drag") && !capacity.isEmpty()) {
+            compare(drag, converter.stallPower(engine.idleSpeed()));
+        }
+        return converter;
+    }
+
+    private double idleDrag() {
+        return gearbox.value(
+                "idle_drag", Quantity.POWER, "0 kW", "20 kW", "0.9 kW", "converter in gear at rest; from memory");
+    }
+
+    private void compare(double typed, double stall) {
+        if (Math.abs(typed - stall) > DRAG_TOLERANCE * stall) {
+            gearbox.fault(
+                    "idle_drag",
+                    String.format(
+                            Locale.ROOT,
+                            "'gearbox.idle_drag' is %.2f kW, but the converter's capacity takes %.2f kW at stall and idle speed; leave one of them out",
+                            1e-3 * typed,
+                            1e-3 * stall));
+        }
     }
 
     private static List<Double> curve(

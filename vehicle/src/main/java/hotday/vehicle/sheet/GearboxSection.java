@@ -80,10 +80,9 @@ final class GearboxSection {
                     s.has("lowest_speed") ? "lowest_speed" : "shift_up_speed",
                     "'gearbox.lowest_speed' must lie below 'gearbox.shift_up_speed', else no gear fits");
         }
-        double drag = s.value(
-                "idle_drag", Quantity.POWER, "0 kW", "20 kW", "0.9 kW", "converter in gear at rest; from memory");
         double low = s.value("low_range", Quantity.NUMBER, "1", "6", "1", "no low range");
-        VehicleSpec.Converter converter = new ConverterSection(s).converter(engine, drag, ratios.size());
+        VehicleSpec.Converter converter = new ConverterSection(s).converter(engine, ratios.size());
+        double drag = converter.stallPower(engine.idleSpeed());
         double toAir = coolers.contains(FluidCooler.FRONT) ? 1.0 : 0.0;
         return new VehicleSpec.Gearbox(ratios, finalDrive, efficiency, shift, lowest, drag, toAir, low, converter);
     }

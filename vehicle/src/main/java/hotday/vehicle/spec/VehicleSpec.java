@@ -157,6 +157,15 @@ public record VehicleSpec(
             capacity = List.copyOf(capacity);
             torqueRatio = List.copyOf(torqueRatio);
         }
+
+        /** Taken from an engine at this speed with the vehicle at rest in gear, W; 0 without a curve. */
+        public double stallPower(double engineSpeed) {
+            if (capacity.isEmpty()) {
+                return 0.0;
+            }
+            double root = engineSpeed / capacity.get(0);
+            return root * root * engineSpeed;
+        }
     }
 
     /** Where gearbox fluid is cooled. */

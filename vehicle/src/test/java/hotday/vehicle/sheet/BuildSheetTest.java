@@ -208,6 +208,19 @@ class BuildSheetTest {
         assertThat(stall * stall * idle).isCloseTo(v.gearbox().idleDragPower(), within(1e-6));
     }
 
+    /** 800 rpm at 118.05 rpm/sqrt(N m): 45.9 N m, 3.85 kW. */
+    @Test
+    void aDragThatContradictsTheConverterIsRefused() throws IOException {
+        String full = resource("full.yaml");
+        near(read(full).vehicle().gearbox().idleDragPower(), 3847.4);
+        List<Finding> faults = faults(full.replace("idle_drag: 3.85 kW", "idle_drag: 0.7 kW"));
+        assertThat(faults).hasSize(1);
+        assertThat(faults.get(0).message())
+                .contains("'gearbox.idle_drag' is 0.70 kW", "takes 3.85 kW at stall", "leave one of them out");
+        String without = full.replace("  idle_drag: 3.85 kW\n", "");
+        near(read(without).vehicle().gearbox().idleDragPower(), 3847.4);
+    }
+
     /** A sheet with air conditioning gets a head-pressure curve, unless it types one demand. */
     @Test
     void headPressureCurveOrOneDemand() throws IOException {
