@@ -56,6 +56,9 @@ public final class RoadMapChart {
         if (p.reach() == Ceiling.Reach.ABOVE_RANGE) {
             return "or more";
         }
+        if (p.reach() == Ceiling.Reach.BELOW_RANGE) {
+            return "or less";
+        }
         return p.binding()
                 .map(limit -> switch (limit) {
                     case COOLANT -> "coolant";
