@@ -12,7 +12,8 @@ public final class Equilibrium {
     private static final double COLDEST = 200.0; // K
     private static final double FAR = 20.0; // s, first pseudo time step from a soaked vehicle
     private static final double CLOSE_BY = 0.1; // s, the same from a vehicle that has lived
-    private static final int MOST = 150;
+    private static final int MOST = 60;
+    private static final int WHILE = 600; // steps of a tenth of a second
     private static final int LIFE = 40_000; // steps of a tenth of a second
     private static final int LIVES = 4; // for what is still on its way
     private static final double CREEPING = 1e-4; // per second, K or share; slower than that is not waited for
@@ -103,7 +104,7 @@ public final class Equilibrium {
      * @return false when it does not come to rest; the run is then where the search ended
      */
     public boolean settle() {
-        return keep(again() || searchFromFar() || live());
+        return keep(again() || searchFromFar() || searchAfterAWhile() || live());
     }
 
     /** From the last rest. */
@@ -123,6 +124,17 @@ public final class Equilibrium {
         solver.forget();
         warm();
         return search(FAR);
+    }
+
+    /** From where a warm vehicle is after a few minutes: it has left the corner the search could not get out of. */
+    private boolean searchAfterAWhile() {
+        solver.forget();
+        warm();
+        for (int i = 0; i < WHILE; i++) {
+            run.advance(0.1);
+            run.set(State.WAX_PLAY, run.get(State.WAX));
+        }
+        return search(CLOSE_BY);
     }
 
     /**
