@@ -81,9 +81,24 @@ final class ProveCommand implements Callable<Integer> {
         this.console = console;
     }
 
+    /** For machines a refusal is the result; its words are the door's. */
     @Override
     public Integer call() {
+        try {
+            return proven();
+        } catch (InputException e) {
+            console.clear();
+            if (!json) {
+                throw e;
+            }
+            console.json(ProofJson.refused(e.findings()));
+            return CommandLineDoor.WRONG_INPUT;
+        }
+    }
+
+    private int proven() {
         signoff.ifPresent(AtomicFile::requireTarget);
+        plots.ifPresent(AtomicFile::requireFolder);
         BuildSheet sheet = BuildSheet.read(build);
         ChannelMap channels = ChannelMap.read(map);
         List<Recording> seen = read(channels, fit);

@@ -26,8 +26,11 @@ public record ParameterReport(
         double shift,
         double narrowed) {
 
+    /** Narrower than this counts as told by the runs. */
+    static final double INFORMED = 0.7;
+
     /** Whether the runs told something of their own about it. */
     public boolean informed() {
-        return narrowed < 0.7;
+        return narrowed < INFORMED;
     }
 }

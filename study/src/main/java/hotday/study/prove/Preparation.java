@@ -86,11 +86,11 @@ final class Preparation {
     }
 
     private RunData prepare() {
-        double[] coolant = required(
-                ModelChannel.COOLANT_TEMPERATURE, "coolant temperature is needed: map a column to coolant_temperature");
+        MissingChannels.refuse(recording.name(), channel -> optional(channel).isPresent());
+        double[] coolant = optional(ModelChannel.COOLANT_TEMPERATURE).orElseThrow();
         fill(Input.AMBIENT, ambient(coolant));
         pressure();
-        double[] speed = optional(ModelChannel.VEHICLE_SPEED).orElseGet(() -> new double[grid.length]);
+        double[] speed = optional(ModelChannel.VEHICLE_SPEED).orElseThrow();
         for (int i = 0; i < speed.length; i++) {
             speed[i] = Math.max(0.0, speed[i]);
         }
@@ -157,14 +157,6 @@ final class Preparation {
         double[] out = new double[grid.length];
         java.util.Arrays.fill(out, value);
         return out;
-    }
-
-    private double[] required(ModelChannel channel, String advice) {
-        return optional(channel)
-                .orElseThrow(() -> InputException.at(
-                        Place.of(recording.name()),
-                        "channel-missing",
-                        "no " + channel.key() + " in this run: " + advice));
     }
 
     private Optional<double[]> optional(ModelChannel channel) {
@@ -344,7 +336,7 @@ final class Preparation {
             Optional<BoostFuel> boost,
             Optional<double[]> manifold) {
         if (engineSpeed.isEmpty()) {
-            sources.put("engine_speed", "gears of the sheet");
+            sources.put("engine_speed", RunData.GEARS_OF_THE_SHEET);
         }
         Drive drive = new Drive(spec);
         Run run = new Run(Plant.compile(spec));

@@ -44,6 +44,14 @@ public final class ProofJson {
         return root;
     }
 
+    /** What stands instead of a proof when the input cannot carry one: {@code refused} and the reasons. */
+    public static ObjectNode refused(List<Finding> reasons) {
+        ObjectNode root = NODES.objectNode();
+        root.put("refused", true);
+        root.set("findings", findings(reasons));
+        return root;
+    }
+
     /** Temperatures in degC, pressures in kPa, a share as it is. */
     private static ObjectNode event(Event e) {
         ObjectNode node = NODES.objectNode();

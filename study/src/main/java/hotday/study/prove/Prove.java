@@ -11,6 +11,7 @@ import hotday.study.events.Trace;
 import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** From recordings to a proof: prepare, fit, predict, carry to the hot day. The entry of this package. */
 public final class Prove {
@@ -43,6 +44,8 @@ public final class Prove {
                     "no-oil-to-observe",
                     "no fitted run has an oil temperature: map a column to oil_temperature, or leave '--observe oil' out");
         }
+        refuseOtherVehicles(fitRuns, predictRuns);
+        new Warmth(request.spec()).refuse(fitRuns);
         request.progress().at("fitting", 0.05);
         Unknowns unknowns = new Unknowns(
                 Plant.compile(request.spec()),
@@ -57,7 +60,18 @@ public final class Prove {
                 .withProgress((i, cost, n) -> request.progress().at("fitting", Math.min(0.6, 0.1 + 0.02 * i)));
         FittedVehicle vehicle =
                 FittedVehicle.fit(unknowns, fitRuns, request.observeOil(), PRIOR_DRAWS, request.seed(), options);
+        Learned.refuse(vehicle, fitRuns);
         return report(vehicle, fitRuns, predictRuns);
+    }
+
+    private void refuseOtherVehicles(List<RunData> fitRuns, List<RunData> predictRuns) {
+        OtherVehicle sheet = new OtherVehicle(request.spec());
+        List<Finding> faults = Stream.concat(fitRuns.stream(), predictRuns.stream())
+                .flatMap(run -> sheet.evidence(run).stream())
+                .toList();
+        if (!faults.isEmpty()) {
+            throw new InputException(faults);
+        }
     }
 
     private List<RunData> prepare(List<Recording> recordings) {
@@ -113,12 +127,16 @@ public final class Prove {
                     vehicle, request.spec(), run, RunReport.Role.PREDICT, warm, fitRuns, request.seed()));
             findings.addAll(FittedRange.beyond(run, fitRuns));
         }
+        OtherVehicle sheet = new OtherVehicle(request.spec());
+        Stream.concat(fitRuns.stream(), predictRuns.stream())
+                .forEach(run -> sheet.doubt(run).ifPresent(findings::add));
         request.progress().at("hot day", 0.9);
         List<ParameterReport> parameters = parameters(vehicle);
         findings.addAll(farFromSheet(parameters));
         List<CeilingReport> ceilings = new HotDay(vehicle, request.spec(), request.seed()).ceilings(request.cases());
         List<CeilingReport> before = HotDay.ofSheet(request.spec(), request.cases(), request.seed());
         findings.addAll(unseen(parameters));
+        Learned.notNarrowed(ceilings, before).ifPresent(findings::add);
         List<RunReport> scored = runs.stream()
                 .filter(r -> r.role() == RunReport.Role.PREDICT && r.single())
                 .toList();

@@ -48,9 +48,17 @@ public record RunData(
         Map<String, String> sources,
         List<Finding> findings) {
 
+    static final String GEARS_OF_THE_SHEET = "gears of the sheet";
+
     /** True when fuel was not recorded but follows from load. */
     public boolean fuelWorkedOut() {
         return ownFuel.length > 0;
+    }
+
+    /** False when engine speed follows from the gears of the sheet. */
+    boolean engineSpeedRecorded() {
+        return sources.containsKey("engine_speed")
+                && !sources.get("engine_speed").equals(GEARS_OF_THE_SHEET);
     }
 
     public int size() {

@@ -45,6 +45,15 @@ public final class AtomicFile {
         }
     }
 
+    /** Refuses at once a folder that could never be made because a file stands there. */
+    public static void requireFolder(Path folder) {
+        for (Path p = folder.toAbsolutePath(); p != null; p = p.getParent()) {
+            if (Files.exists(p) && !Files.isDirectory(p)) {
+                throw InputException.at(Place.of(folder.toString()), "is-file", p + " is a file; give a folder");
+            }
+        }
+    }
+
     static void write(Path target, Content content, Opener opener) {
         Place place = Place.of(target.toString());
         requireTarget(target);

@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import hotday.core.finding.Finding;
@@ -243,6 +244,23 @@ class PreparationTest {
                         () -> Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, List.of(AMBIENT, SPEED)), petrol))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("coolant_temperature");
+    }
+
+    @Test
+    void oneChannelAloneIsRefusedWithAllThatIsMissing() {
+        InputException coolant = catchThrowableOfType(
+                InputException.class,
+                () -> Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, List.of(COOLANT)), petrol));
+        assertThat(coolant.findings())
+                .allMatch(f -> f.key().equals("channel-missing"))
+                .extracting(f -> f.values().get("channel"))
+                .containsExactly("ambient_temperature", "vehicle_speed", "fuel_flow");
+        InputException speed = catchThrowableOfType(
+                InputException.class,
+                () -> Preparation.of(MadeRun.recording(folder, LONG_ENOUGH, List.of(SPEED)), petrol));
+        assertThat(speed.findings())
+                .extracting(f -> f.values().get("channel"))
+                .containsExactly("coolant_temperature", "ambient_temperature");
     }
 
     @Test

@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import hotday.core.finding.Finding;
@@ -167,6 +168,25 @@ class ProveTest {
                 .orElseThrow();
         assertThat((double) load.values().get("fuel_power_W"))
                 .isCloseTo(2.0 * (double) load.values().get("fitted_fuel_power_W"), within(1.0));
+    }
+
+    /** Coolant that jumps up and down as no engine lets it. */
+    @Test
+    @Tag("slow")
+    void aFitThatMissesEverythingIsRefused() {
+        VehicleSpec spec = MadeRun.diesel(folder);
+        Recording wild = MadeRun.recording(
+                folder.resolve("wild"),
+                600,
+                List.of(
+                        Column.of("ambient_temperature", "degC", 21.0),
+                        new Column("coolant_temperature", "degC", t -> 80.0 + 20.0 * Math.sin(t / 20.0)),
+                        Column.of("vehicle_speed", "km/h", 60.0),
+                        Column.of("engine_speed", "rpm", 1600.0),
+                        Column.of("fuel_flow", "g/s", 1.0)));
+        InputException e = catchThrowableOfType(InputException.class, () -> prove(spec, List.of(wild), List.of(), 2));
+        assertThat(e.findings()).extracting(Finding::key).containsExactly("other-vehicle");
+        assertThat((double) e.findings().get(0).values().get("fit_rmse_K")).isGreaterThan(6.0);
     }
 
     @Test
