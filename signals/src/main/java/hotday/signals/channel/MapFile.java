@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 /** The keys of a channel map file. Faults are booked in the file's own list. */
 final class MapFile {
     /** States of a run that a map may state. */
-    static final List<String> STATES = List.of("fan", "heater", "air_conditioning");
+    static final List<String> STATES = List.of("fan", "heater", "air_conditioning", "thermostat_blocked_open");
 
     private static final double INFINITE = Double.POSITIVE_INFINITY;
     private static final double LONGEST_LAG = 60.0; // s

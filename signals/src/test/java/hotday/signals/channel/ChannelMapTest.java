@@ -74,7 +74,15 @@ class ChannelMapTest {
         String map = Logged.MAP + "facts: {fan: on, heater: unknown}\nruns:\n  \"run 1\": {fan: off}\n";
         Recording run = Logged.read(folder, map, Logged.HEADER + "0,0,800,20\n1,0,801,21\n");
         assertThat(run.facts())
-                .isEqualTo(Map.of("fan", Fact.OFF, "heater", Fact.UNKNOWN, "air_conditioning", Fact.UNKNOWN));
+                .isEqualTo(Map.of(
+                        "fan",
+                        Fact.OFF,
+                        "heater",
+                        Fact.UNKNOWN,
+                        "air_conditioning",
+                        Fact.UNKNOWN,
+                        "thermostat_blocked_open",
+                        Fact.UNKNOWN));
     }
 
     @ParameterizedTest

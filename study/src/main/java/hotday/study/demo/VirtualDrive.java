@@ -1,5 +1,6 @@
 package hotday.study.demo;
 
+import hotday.study.prove.RunData;
 import hotday.study.prove.TestStep;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Case.Conditioning;
@@ -42,6 +43,7 @@ final class VirtualDrive {
     private final StringBuilder rows = new StringBuilder();
     private TestStep held;
     private Phase heldPhase;
+    private boolean late; // coolant has been hot in the last phase
     private double speed;
     private int tick;
 
@@ -76,7 +78,8 @@ final class VirtualDrive {
                 new Case.Day(SUN, HUMIDITY, OptionalDouble.empty()),
                 phases,
                 List.of());
-        Trial trial = new Trial(spec, hidden, drive);
+        boolean open = held != null && held.thermostatBlocked();
+        Trial trial = new Trial(spec, open ? RunData.heldOpen(hidden) : hidden, drive);
         trial.begin(ambient);
         for (Phase phase : phases) {
             trial.run().restart();
@@ -97,8 +100,9 @@ final class VirtualDrive {
         if (phase != heldPhase) {
             return;
         }
+        late |= run.coolantReading() >= TestStep.hot(spec);
         if (held.fan() >= 0.0) {
-            run.set(Input.FAN_DEMAND, held.fan());
+            run.set(Input.FAN_DEMAND, held.heldBack() && !late ? 0.0 : held.fan());
         }
         if (held.engineSpeed() > 0.0) {
             double drag = spec.gearbox().idleDragPower();

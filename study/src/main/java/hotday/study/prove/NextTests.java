@@ -54,8 +54,7 @@ final class NextTests {
         double now = variance(slope, known) + miss;
         RealMatrix precision = MatrixUtils.inverse(known);
         return TestStep.all().stream()
-                .filter(step ->
-                        !step.airConditioning() || spec.airConditioning().isPresent())
+                .filter(this::canBeDriven)
                 .map(step -> {
                     RealMatrix after = MatrixUtils.inverse(precision.add(information(step)));
                     double narrowing = 1.0 - Math.sqrt((variance(slope, after) + miss) / now);
@@ -69,6 +68,11 @@ final class NextTests {
                 })
                 .sorted(Comparator.comparingDouble(t -> -t.narrowing()))
                 .toList();
+    }
+
+    private boolean canBeDriven(TestStep step) {
+        boolean cooled = !step.airConditioning() || spec.airConditioning().isPresent();
+        return cooled && (step.engineSpeed() > 0.0 || drive(step)[DriveTrain.LOAD] <= 1.0);
     }
 
     /** What no run mends: the model misses coolant by that much, a kelvin of it about a kelvin of the day, K2. */
@@ -150,23 +154,39 @@ final class NextTests {
         return coolant;
     }
 
+    /** What the step would record, but for the temperatures. */
     private RunData run(TestStep step) {
+        RunData run = run(step, step.heldBack() ? Double.POSITIVE_INFINITY : 0.0);
+        return step.heldBack() ? run(step, hotFrom(run)) : run;
+    }
+
+    /** When coolant is hot, s. */
+    private double hotFrom(RunData run) {
+        double[] coolant = coolant(run, vehicle.z());
+        int i = 0;
+        while (i < coolant.length && coolant[i] < TestStep.hot(spec)) {
+            i++;
+        }
+        return i < coolant.length ? run.time()[i] : Double.POSITIVE_INFINITY;
+    }
+
+    private RunData run(TestStep step, double fanFrom) {
         int rows = (int) Math.round(step.duration() / STEP);
         double[] inputs = new double[rows * Input.COUNT];
         double[] time = new double[rows];
-        double[] drive = new double[DriveTrain.COUNT];
-        double density = pressure / (AIR_GAS_CONSTANT * ambient);
-        new DriveTrain(spec).solve(step.speed(), 0.0, step.grade(), density, density, 1.0, drive);
+        double[] drive = drive(step);
         for (int i = 0; i < rows; i++) {
             time[i] = (i + 1) * STEP;
             row(step, drive, inputs, i * Input.COUNT);
+            inputs[i * Input.COUNT + Input.FAN_DEMAND.index()] = time[i] >= fanFrom ? Math.max(0.0, step.fan()) : 0.0;
         }
         double start = spec.thermostat().opens() + WARM_OVER_OPENING;
         boolean scheduled = step.fan() < 0.0;
         double[] k = vehicle.unknowns().plant(vehicle.z()).coefficients();
         k[Coefficient.GEARBOX_HEAT_LEVEL.index()] = 1.0;
         Plant plant = vehicle.unknowns().nominal().with(k);
-        new GivenHeats(plant, inputs, STEP, false, scheduled).fill(start);
+        new GivenHeats(step.thermostatBlocked() ? RunData.heldOpen(plant) : plant, inputs, STEP, false, scheduled)
+                .fill(start);
         double[] unread = new double[rows];
         Arrays.fill(unread, Double.NaN);
         return new RunData(
@@ -184,9 +204,17 @@ final class NextTests {
                 Fact.OFF,
                 !scheduled,
                 scheduled ? Optional.of(Schedule.of(spec.schedule())) : Optional.empty(),
+                step.thermostatBlocked(),
                 new double[0],
                 Map.of(),
                 List.of());
+    }
+
+    private double[] drive(TestStep step) {
+        double[] drive = new double[DriveTrain.COUNT];
+        double density = pressure / (AIR_GAS_CONSTANT * ambient);
+        new DriveTrain(spec).solve(step.speed(), 0.0, step.grade(), density, density, 1.0, drive);
+        return drive;
     }
 
     private void row(TestStep step, double[] drive, double[] inputs, int at) {
@@ -203,7 +231,6 @@ final class NextTests {
         inputs[at + Input.ENGINE_SPEED.index()] = engineSpeed;
         inputs[at + Input.FUEL_POWER.index()] =
                 spec.engine().fuelLine().fuelPower(crank + Preparation.ACCESSORY_POWER + cooling, engineSpeed);
-        inputs[at + Input.FAN_DEMAND.index()] = Math.max(0.0, step.fan());
         inputs[at + Input.COMPRESSOR.index()] = step.airConditioning() ? 1.0 : 0.0;
         inputs[at + Input.CRANK_POWER.index()] = crank;
         inputs[at + Input.CONVERTER_HEAT.index()] = slip;
@@ -211,10 +238,15 @@ final class NextTests {
         inputs[at + Input.GEARBOX_SPEED.index()] = engineSpeed;
     }
 
-    /** The steady case's ceiling that may be the lowest: its doubt matters most. */
+    /**
+     * The steady case whose doubt matters most: of those that may or may not hold the design day the widest, else the one that may be lowest.
+     */
     static Optional<CeilingReport> worst(List<CeilingReport> ceilings) {
-        return ceilings.stream()
-                .filter(c -> c.best().kase().steady())
-                .min(Comparator.comparingDouble(CeilingReport::low));
+        List<CeilingReport> steady =
+                ceilings.stream().filter(c -> c.best().kase().steady()).toList();
+        Optional<CeilingReport> open = steady.stream()
+                .filter(c -> c.low() < c.designAmbient() && c.designAmbient() < c.high())
+                .max(Comparator.comparingDouble(c -> c.high() - c.low()));
+        return open.or(() -> steady.stream().min(Comparator.comparingDouble(CeilingReport::low)));
     }
 }

@@ -25,6 +25,9 @@ import java.util.Optional;
 /** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
 final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
+    /** The fact that the thermostat was held open. */
+    static final String BLOCKED = "thermostat_blocked_open";
+
     private static final double FINE_STEP = 0.5;
     /** Runs longer than this are put on the coarse grid, s. */
     private static final double LONG = 2400.0;
@@ -100,8 +103,10 @@ final class Preparation {
         boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR);
         engine(speed);
         double start = first(coolant);
+        boolean blocked = fact(BLOCKED) == Fact.ON;
+        Plant sheet = Plant.compile(spec);
         new GivenHeats(
-                        Plant.compile(spec),
+                        blocked ? RunData.heldOpen(sheet) : sheet,
                         inputs,
                         step,
                         !compressor && fact("air_conditioning") != Fact.OFF,
@@ -128,6 +133,7 @@ final class Preparation {
                 compressor ? Fact.OFF : fact("air_conditioning"),
                 fan,
                 schedule(fan),
+                blocked,
                 ownFuel,
                 sources,
                 findings);

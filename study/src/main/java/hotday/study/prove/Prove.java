@@ -4,9 +4,12 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.solve.FitOptions;
+import hotday.signals.channel.Fact;
 import hotday.signals.channel.Recording;
+import hotday.study.events.Event;
 import hotday.study.events.Events;
 import hotday.study.events.Inferred;
+import hotday.study.events.Kind;
 import hotday.study.events.Trace;
 import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
@@ -181,7 +184,18 @@ public final class Prove {
         List<Trace> traces = new ArrayList<>();
         request.fit().forEach(r -> traces.add(Trace.of(r)));
         request.predict().forEach(r -> traces.add(Trace.of(r)));
-        return Events.of(traces);
+        Inferred all = Events.of(traces);
+        return new Inferred(
+                all.events().stream().filter(e -> !idleThermostat(e)).toList(), all.summary());
+    }
+
+    /** A thermostat that is held open does nothing, whatever the coolant looks like. */
+    private boolean idleThermostat(Event event) {
+        boolean thermostat = event.kind() == Kind.THERMOSTAT_OPEN || event.kind() == Kind.THERMOSTAT_CLOSED;
+        return thermostat
+                && Stream.concat(request.fit().stream(), request.predict().stream())
+                        .filter(r -> r.name().equals(event.run()))
+                        .anyMatch(r -> r.facts().get(Preparation.BLOCKED) == Fact.ON);
     }
 
     private static List<ParameterReport> parameters(FittedVehicle vehicle) {

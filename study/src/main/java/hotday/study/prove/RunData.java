@@ -3,7 +3,9 @@ package hotday.study.prove;
 import hotday.core.finding.Finding;
 import hotday.signals.channel.Fact;
 import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
+import hotday.vehicle.plant.Plant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,7 @@ import java.util.Optional;
  * @param fan, heater, airConditioning what is known about the three actuators: recorded or stated (ON, OFF) or UNKNOWN
  * @param fanRecorded true when the fan demand or speed stands in {@code inputs}
  * @param schedule what drives the fan when nobody recorded it but the sheet says that its own schedule is in the car
+ * @param thermostatBlocked true when the thermostat was held open, as field tests of cooling systems have it
  * @param ownFuel fuel power that the turning engine needs for itself and its accessories, W a row, where fuel was not recorded
  *     but follows from load: what lies above is in doubt; empty where fuel was recorded
  * @param sources what each input was taken from, for the report
@@ -44,11 +47,13 @@ public record RunData(
         Fact airConditioning,
         boolean fanRecorded,
         Optional<Schedule> schedule,
+        boolean thermostatBlocked,
         double[] ownFuel,
         Map<String, String> sources,
         List<Finding> findings) {
 
     static final String GEARS_OF_THE_SHEET = "gears of the sheet";
+    private static final double HELD_OPEN = 200.0; // K, below any start
 
     /** True when fuel was not recorded but follows from load. */
     public boolean fuelWorkedOut() {
@@ -59,6 +64,18 @@ public record RunData(
     boolean engineSpeedRecorded() {
         return sources.containsKey("engine_speed")
                 && !sources.get("engine_speed").equals(GEARS_OF_THE_SHEET);
+    }
+
+    /** The plant as it was in this run. */
+    Plant asItWas(Plant plant) {
+        return thermostatBlocked ? heldOpen(plant) : plant;
+    }
+
+    /** The plant with its thermostat held open. */
+    public static Plant heldOpen(Plant plant) {
+        double[] k = plant.coefficients();
+        k[Coefficient.THERMOSTAT_OPENS.index()] = HELD_OPEN;
+        return plant.with(k);
     }
 
     public int size() {

@@ -20,7 +20,7 @@ final class Simulation {
      */
     static void run(
             Unknowns unknowns, Plant plant, double[] z, RunData data, Branch branch, double[] coolant, double[] oil) {
-        Run run = new Run(plant);
+        Run run = new Run(data.asItWas(plant));
         start(run, unknowns, z, data);
         double level = unknowns.workedOutFuel(z);
         Optional<Controller> controller = data.schedule().map(Controller::new);

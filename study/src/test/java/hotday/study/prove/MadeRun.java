@@ -90,6 +90,7 @@ final class MadeRun {
                 airConditioning,
                 fanRecorded,
                 Optional.empty(),
+                false,
                 new double[0],
                 Map.of(),
                 List.of());
