@@ -12,6 +12,7 @@ import hotday.study.prove.ParameterReport;
 import hotday.study.prove.Proof;
 import hotday.study.prove.RunReport;
 import hotday.study.prove.Score;
+import hotday.study.signoff.ParameterText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -228,17 +229,8 @@ final class ProofText {
                 value(p, p.high()));
     }
 
-    /** Temperatures of hundreds of kelvin are readings, shown on the scale somebody chose; the rest keeps its unit. */
     private String value(ParameterReport p, double value) {
-        return switch (p.unit()) {
-            case "K" ->
-                p.sheet() > 200.0
-                        ? show.format(Quantity.TEMPERATURE, value)
-                        : show.format(Quantity.TEMPERATURE_DIFFERENCE, value);
-            case "J/K" -> show.format(Quantity.HEAT_CAPACITY, value);
-            case "1" -> String.format(Locale.ROOT, "%.3g", value);
-            default -> String.format(Locale.ROOT, "%.3g %s", value, p.unit());
-        };
+        return ParameterText.of(show, p, value);
     }
 
     private static void findings(Proof proof, List<String> out) {

@@ -19,6 +19,17 @@ final class Ticks {
         return 10 * power;
     }
 
+    /** The round number of 2, 5 or 10 times a power of ten that is not below a positive value. */
+    static double upTo(double value) {
+        double power = Math.pow(10, Math.floor(Math.log10(value)));
+        for (double factor : new double[] {2, 5}) {
+            if (factor * power >= value) {
+                return factor * power;
+            }
+        }
+        return 10 * power;
+    }
+
     static List<Double> between(double low, double high, int most) {
         List<Double> ticks = new ArrayList<>();
         if (!(high > low) || Double.isInfinite(high - low)) {

@@ -1,15 +1,20 @@
 package hotday.study.picture;
 
 import hotday.study.picture.Canvas.Anchor;
+import java.util.List;
 
 /**
- * Measured against predicted over time with the 90 % band, and what is left over below. Values in the unit of the labels.
+ * Measured against predicted over time with the 90 % band, what switched in thin lanes, and what is left over below, on one axis of time. Values
+ * in the unit of the labels.
  *
  * @param title above the chart
  * @param time s
  * @param measured NaN where not measured
  * @param predicted NaN throughout when no single number stands
  * @param low, high band
+ * @param quantity what the values are
+ * @param agreement beside the head of the residual
+ * @param lanes what switched
  * @param unit of the values
  * @param differenceUnit of the residual
  * @param differenceFactor residual units in one unit of the values
@@ -21,6 +26,9 @@ public record TraceChart(
         double[] predicted,
         double[] low,
         double[] high,
+        String quantity,
+        String agreement,
+        List<Lane> lanes,
         String unit,
         String differenceUnit,
         double differenceFactor) {
@@ -30,27 +38,55 @@ public record TraceChart(
     private static final double RESIDUAL_SHARE = 0.25;
     private static final double LEGEND = 190;
     private static final double TITLE = 9;
+    private static final double NAMES = 52;
+    private static final double LANE = 9;
+    private static final Pen ON = new Pen(Ink.GREY, 3.0, 0);
+    private static final Pen MOMENT = new Pen(Ink.GREY, 1.0, 0);
 
     /** Draws into a rectangle of the canvas. */
     public void draw(Canvas canvas, double left, double top, double width, double height) {
-        double x = left + 34;
-        double w = width - 40;
-        double upper = (height - 62) * (1 - RESIDUAL_SHARE);
-        double lower = (height - 62) * RESIDUAL_SHARE;
+        double x = left + NAMES;
+        double w = width - NAMES - 6;
+        double room = height - 66 - LANE * lanes.size();
+        double upper = room * (1 - RESIDUAL_SHARE);
+        double lower = room * RESIDUAL_SHARE;
         canvas.text(left, top + 9, cut(canvas, width - LEGEND - 10), TITLE, Anchor.START, Ink.BLACK, true);
         legend(canvas, left + width, top + 9);
         double[] times = {time[0], time[time.length - 1]};
         Frame main = new Frame(canvas, x, top + 26, w, upper, times, range());
         main.band(time, low, high, Ink.SKY);
-        main.axes("", "coolant, " + unit);
+        main.axes("", quantity + ", " + unit);
         main.series(time, measured, MEASURED);
         main.series(time, predicted, PREDICTED);
-        double[] left0 = residual();
-        double most = Math.max(2.0, largest(left0) * 1.1);
-        Frame rest = new Frame(canvas, x, top + 40 + upper, w, lower, times, new double[] {-most, most});
+        double y = top + 29 + upper;
+        for (Lane lane : lanes) {
+            lane(canvas, main, lane, x, y, w);
+            y += LANE;
+        }
+        residual(canvas, x, y + 14, w, lower, times);
+    }
+
+    private void residual(Canvas canvas, double x, double y, double w, double h, double[] times) {
+        double[] left = residual();
+        double most = Ticks.upTo(Math.max(2.0, largest(left)));
+        Frame rest = new Frame(canvas, x, y, w, h, times, new double[] {-most, most});
         rest.axes("time, s", "model less measured, " + differenceUnit);
+        canvas.text(x + w, y - 4, agreement, 7.5, Anchor.END, Ink.BLACK, false);
         canvas.line(rest.x(times[0]), rest.y(0), rest.x(times[1]), rest.y(0), Pen.THIN);
-        rest.series(time, left0, RESIDUAL);
+        rest.series(time, left, RESIDUAL);
+    }
+
+    /** A hair line across, a grey bar while it is on, a short stroke for a moment. */
+    private static void lane(Canvas canvas, Frame frame, Lane lane, double x, double y, double w) {
+        double middle = y + 0.5 * LANE;
+        canvas.text(x - 4, middle + 2.4, lane.name(), 6.5, Anchor.END, Ink.GREY, false);
+        canvas.line(x, middle, x + w, middle, Pen.GRID);
+        for (Lane.Span s : lane.spans()) {
+            canvas.line(frame.x(s.from()), middle, frame.x(s.to()), middle, ON);
+        }
+        for (double t : lane.marks()) {
+            canvas.line(frame.x(t), middle - 3, frame.x(t), middle + 3, MOMENT);
+        }
     }
 
     /** The title, its middle left out where it would run into the legend: both ends of a run's name tell it apart. */

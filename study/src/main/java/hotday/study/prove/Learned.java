@@ -16,7 +16,7 @@ final class Learned {
     private static final double MISSED = 6.0;
 
     /** Share of the sheet's widths from which runs count as having told hardly anything. */
-    private static final double HARDLY = 0.9;
+    private static final double HARDLY = 0.95;
 
     private Learned() {}
 

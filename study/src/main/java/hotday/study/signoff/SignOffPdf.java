@@ -242,10 +242,7 @@ public final class SignOffPdf {
     }
 
     private String number(ParameterReport p, double value) {
-        if (p.unit().equals("K")) {
-            return p.sheet() > 200 ? temperature(value) : difference(value);
-        }
-        return String.format(Locale.ROOT, "%.3g", value) + (p.unit().equals("1") ? "" : " " + p.unit());
+        return ParameterText.of(show, p, value);
     }
 
     private void findings(Pages pages) throws IOException {

@@ -25,7 +25,7 @@ class ChartTest {
             high[i] = 96;
         }
         SvgCanvas canvas = new SvgCanvas(WIDTH, HEIGHT, title);
-        new TraceChart(title, time, measured, predicted, low, high, "degC", "K", 1.0)
+        new TraceChart(title, time, measured, predicted, low, high, "coolant", "rms 1.0 K", List.of(), "degC", "K", 1.0)
                 .draw(canvas, 8, 6, WIDTH - 16, HEIGHT - 8);
         return canvas.finish();
     }
@@ -45,7 +45,15 @@ class ChartTest {
 
     private static CeilingChart.Row row(double best, double low, double high) {
         return new CeilingChart.Row(
-                "Hot idle in gear", best, low, high, low - 4, high + 4, "A/C on; coolant temperature first");
+                "Hot idle in gear",
+                best,
+                low,
+                high,
+                best - 1,
+                low - 4,
+                high + 4,
+                String.format("%.1f (%.1f to %.1f)", best, low, high),
+                "A/C on; gearbox fluid temperature first (sheet: A/C high side)");
     }
 
     private static void allTextOnThePaper(String svg) {
@@ -101,7 +109,8 @@ class ChartTest {
 
     @Test
     void numbersAlongTheCeilingsDifferFromEachOther() {
-        CeilingChart.Row narrow = new CeilingChart.Row("Hot idle", 45.2, 45.0, 45.4, Double.NaN, Double.NaN, "note");
+        CeilingChart.Row narrow =
+                new CeilingChart.Row("Hot idle", 45.2, 45.0, 45.4, Double.NaN, Double.NaN, Double.NaN, "value", "note");
         List<String> numbers = Drawn.of(ceilings(45, narrow)).texts().stream()
                 .filter(t -> t.matches("-?[0-9.]+"))
                 .toList();

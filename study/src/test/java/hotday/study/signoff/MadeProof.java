@@ -1,7 +1,9 @@
 package hotday.study.signoff;
 
 import hotday.core.finding.Finding;
+import hotday.study.events.Event;
 import hotday.study.events.Inferred;
+import hotday.study.events.Kind;
 import hotday.study.events.Summary;
 import hotday.study.prove.Bracket;
 import hotday.study.prove.CeilingReport;
@@ -51,7 +53,11 @@ final class MadeProof {
                 ceilings(),
                 ceilings(),
                 new Inferred(
-                        List.of(),
+                        List.of(
+                                event(run, 40.0, Kind.FAN_ON),
+                                event(run, 70.0, Kind.FAN_OFF),
+                                event(run, 90.0, Kind.THERMOSTAT_OPEN),
+                                event("another", 95.0, Kind.HEATER_ON)),
                         new Summary(
                                 0,
                                 Optional.empty(),
@@ -65,6 +71,10 @@ final class MadeProof {
                 findings,
                 7,
                 true);
+    }
+
+    private static Event event(String run, double time, Kind kind) {
+        return new Event(run, time, kind, 360.0, "K", 0.8, "made");
     }
 
     private static Score score() {
@@ -135,7 +145,9 @@ final class MadeProof {
                 3.0,
                 new RunReport.Peak(361.0, 361.5, 359.0, 364.0),
                 List.of(),
-                Optional.empty(),
+                role == RunReport.Role.FIT
+                        ? Optional.of(new RunReport.Oil(measured, predicted, lower, upper, score(), 0.8, 3.0))
+                        : Optional.empty(),
                 brackets,
                 List.of());
     }
