@@ -14,8 +14,8 @@ import java.util.List;
 public record CeilingChart(List<Row> rows, double design, String unit) {
     private static final double ROW = 30;
     private static final Ink PALE = new Ink(0xb4, 0xb4, 0xb4);
-    private static final double NAMES = 216;
-    private static final double VALUES = 88;
+    private static final double NAMES = 210;
+    private static final double VALUES = 100;
     private static final Pen BEFORE = new Pen(PALE, 3.0, 0);
     private static final Pen AFTER = new Pen(Ink.BLUE, 4.0, 0);
     private static final Pen DESIGN = new Pen(Ink.ORANGE, 1.4, 4);
