@@ -5,6 +5,7 @@ import hotday.core.finding.InputException;
 import hotday.core.unit.Display;
 import hotday.signals.channel.ChannelMap;
 import hotday.signals.channel.Recording;
+import hotday.study.findings.Commissioning;
 import hotday.study.prove.Proof;
 import hotday.study.prove.ProofJson;
 import hotday.study.prove.Prove;
@@ -107,7 +108,16 @@ final class ProveCommand implements Callable<Integer> {
                 Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
         int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
         Proof proof = Prove.prove(new ProveRequest(
-                sheet.vehicle(), cases, seen, unseen, observe.isPresent(), seed, used, console::progress, () -> false));
+                        sheet.vehicle(),
+                        cases,
+                        seen,
+                        unseen,
+                        observe.isPresent(),
+                        seed,
+                        used,
+                        console::progress,
+                        () -> false))
+                .with(Commissioning.findings(sheet.vehicle(), seen, seed, used));
         console.clear();
         signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
         plots.ifPresent(folder -> SignOffDoor.plots(folder, sheet, proof));

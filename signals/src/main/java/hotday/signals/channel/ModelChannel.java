@@ -25,6 +25,8 @@ public enum ModelChannel {
     OIL_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15, 25.0),
     GEARBOX_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 473.15, 25.0),
     INTAKE_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 363.15, 12.0),
+    VENT_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 373.15, 25.0),
+    LIQUID_LINE_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 393.15, 25.0),
     RADIATOR_OUTLET_TEMPERATURE(Quantity.TEMPERATURE, 223.15, 423.15, 25.0),
     TRACTIVE_FORCE(Quantity.FORCE, -1e5, 1e5),
     GRADE(Quantity.RATIO, -0.6, 0.6),
@@ -36,7 +38,9 @@ public enum ModelChannel {
     HEATER(Quantity.RATIO, -0.05, 1.05),
     COMPRESSOR(Quantity.RATIO, -0.05, 1.05),
     HEAD_PRESSURE(Quantity.PRESSURE_ABSOLUTE, 0.0, 5e6),
-    SUPPLY_VOLTAGE(Quantity.VOLTAGE, 0.0, 60.0);
+    SUCTION_PRESSURE(Quantity.PRESSURE_ABSOLUTE, 0.0, 2e6),
+    SUPPLY_VOLTAGE(Quantity.VOLTAGE, 0.0, 60.0),
+    FAN_CURRENT(Quantity.CURRENT, -20.0, 300.0);
 
     private final Quantity quantity;
     private final double lowest;

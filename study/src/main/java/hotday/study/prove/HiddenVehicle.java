@@ -37,7 +37,15 @@ public final class HiddenVehicle {
     }
 
     private static Plant draw(VehicleSpec spec, long seed, double share) {
-        Plant sheet = Plant.compile(spec);
+        return draw(Plant.compile(spec), seed, share);
+    }
+
+    /**
+     * The same from a compiled sheet.
+     *
+     * @param share of the doubt, 0..1
+     */
+    public static Plant draw(Plant sheet, long seed, double share) {
         Unknowns unknowns = new Unknowns(sheet, false, false);
         Well19937c random = new Well19937c(seed);
         double[] z = new double[unknowns.size()];

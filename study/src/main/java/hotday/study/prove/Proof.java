@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import hotday.core.finding.Finding;
 import hotday.study.events.Inferred;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,6 +46,32 @@ public record Proof(
         List<Finding> findings,
         long seed,
         boolean converged) {
+
+    /** The same with further findings in front of its own. */
+    public Proof with(List<Finding> further) {
+        List<Finding> all = new ArrayList<>(further);
+        all.addAll(findings);
+        return new Proof(
+                build,
+                runs,
+                pooledFit,
+                pooledPrediction,
+                pooledWarm,
+                pooledWarmNull,
+                pooledNull,
+                pooledCoverage,
+                warmLevel,
+                correlationTime,
+                discrepancy,
+                parameters,
+                ceilings,
+                ceilingsBefore,
+                inferred,
+                nextTests,
+                all,
+                seed,
+                converged);
+    }
 
     /** Oil over all runs of a role that carry a single number; no samples where oil was not fitted or not recorded. */
     public Score pooledOil(RunReport.Role role) {

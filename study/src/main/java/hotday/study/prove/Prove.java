@@ -12,6 +12,7 @@ import hotday.study.events.Inferred;
 import hotday.study.events.Kind;
 import hotday.study.events.Trace;
 import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -35,6 +36,11 @@ public final class Prove {
     /** Does the whole; throws {@link InputException} when the recordings cannot carry it. */
     public static Proof prove(ProveRequest request) {
         return new Prove(request).prove();
+    }
+
+    /** A recording as the fit sees it; throws {@link InputException} when it cannot carry one. */
+    public static RunData prepared(Recording recording, VehicleSpec spec) {
+        return Preparation.of(recording, spec);
     }
 
     private Proof prove() {
