@@ -30,8 +30,8 @@ final class Commission {
     private static final double TOO_HOT = 273.15 + 122.0; // gauge
     private static final double GEARBOX_TOO_HOT = 273.15 + 150.0;
     private static final double LEFT_STANDING = 120.0; // s, after switching off too hot
-    private static final double SLUG_EVERY = 45.0; // s, mean; from memory, like its length
-    private static final double SLUG_LASTS = 6.0; // s
+    static final double SLUG_EVERY = 45.0; // s, mean; from memory, like its length
+    static final double SLUG_LASTS = 6.0; // s
     static final double WARM_ENOUGH_FOR_VAPOUR = 273.15 + 60.0;
 
     private final Car car;

@@ -304,9 +304,4 @@ final class Diagnosis {
         order.sort(Comparator.comparingDouble(i -> -Math.min(from[i] * Math.signum(effect[i]), Math.abs(effect[i]))));
         return order.subList(0, Math.min(most, order.size()));
     }
-
-    /** Measured deviation of a used feature, in spreads. */
-    double deviation(int i) {
-        return measured[i] - mean[i];
-    }
 }

@@ -27,8 +27,6 @@ final class Replay {
     private static final double RADIATOR_CELLS = 3.0;
 
     private static final double BLOWER = 1.0;
-    private static final double SLUG_EVERY = 45.0; // s
-    private static final double SLUG_LASTS = 6.0; // s
     private static final List<State> ENGINE_SIDE = List.of(
             State.METAL,
             State.JACKET,
@@ -68,8 +66,8 @@ final class Replay {
             double now = data.time()[i];
             if (run.get(State.JACKET) > Commission.WARM_ENOUGH_FOR_VAPOUR
                     && now > slugEnds
-                    && random.nextDouble() < data.step() / SLUG_EVERY) {
-                slugEnds = now + SLUG_LASTS;
+                    && random.nextDouble() < data.step() / Commission.SLUG_EVERY) {
+                slugEnds = now + Commission.SLUG_LASTS;
             }
             read(log, i, run, car, now < slugEnds ? -car.parts().slug : 0.0, below);
         }

@@ -15,6 +15,7 @@ enum Signal {
     VOLTAGE(ModelChannel.SUPPLY_VOLTAGE, "supply voltage", "V"),
     CURRENT(ModelChannel.FAN_CURRENT, "fan current", "A"),
     COMMAND(ModelChannel.FAN_DEMAND, "fan command", "1"),
+    /** A replay gives it less the one recorded: what the clutch of the compressor does to it. */
     ENGINE_SPEED(ModelChannel.ENGINE_SPEED, "engine speed", "rpm");
 
     private final ModelChannel channel;

@@ -101,10 +101,6 @@ final class Windows {
         return run;
     }
 
-    Window at(int row) {
-        return rows[row];
-    }
-
     boolean in(Window window, int row) {
         return window == Window.ALL || rows[row] == window;
     }
