@@ -109,6 +109,16 @@ record FittedVehicle(
         return assess(unknowns, runs, useOil, LeastSquares.fit(model, from(parameters, start), options));
     }
 
+    /** Fits on from a fit, after something about the runs has been understood better. */
+    static FittedVehicle fitOn(FittedVehicle from, List<RunData> runs, boolean useOil, FitOptions options) {
+        List<Parameter> parameters = new ArrayList<>();
+        for (Unknown unknown : from.unknowns().all()) {
+            parameters.add(new Parameter(unknown.id(), 0.0, 0.0, 1.0, STEP));
+        }
+        Supplier<FitResiduals> model = () -> new FitResiduals(from.unknowns(), runs, useOil);
+        return assess(from.unknowns(), runs, useOil, LeastSquares.fit(model, from(parameters, from.z()), options));
+    }
+
     private static Fit lowest(
             Supplier<FitResiduals> model,
             List<Parameter> parameters,

@@ -19,6 +19,9 @@ import org.hipparchus.random.Well19937c;
 final class Prediction {
     /** Sample paths a run. */
     private static final int PATHS = 240;
+    /** In which air may have been held back, for the mean. */
+    private static final int WAYS = 40;
+
     /** Time over which what the model misses stays alike, s. */
     private static final double DISCREPANCY_TIME = 100.0;
 
@@ -45,13 +48,16 @@ final class Prediction {
     private final RunData run;
     private final boolean habit;
     private final List<Branches.Combination> combinations;
+    private final HeldAir heldAir;
     private final double[][] best;
     private final double[][] bestOil;
 
     /** What one set of unknowns makes of the run, K. */
     private record Path(double[] coolant, double[] oil) {}
 
-    private Prediction(FittedVehicle vehicle, VehicleSpec spec, RunData run, List<RunData> fitRuns) {
+    private Prediction(
+            FittedVehicle vehicle, VehicleSpec spec, RunData run, RunReport.Role role, List<RunData> fitRuns) {
+        this.heldAir = role == RunReport.Role.FIT ? HeldAir.NEVER : HeldAir.of(fitRuns);
         boolean coldStartFitted = fitRuns.stream().anyMatch(r -> !r.hotStart());
         this.strangeness = FittedRange.strangeWeather(run, fitRuns) ? STRANGE_WEATHER : 1.0;
         boolean strange = !run.hotStart() && !coldStartFitted;
@@ -65,7 +71,7 @@ final class Prediction {
         this.bestOil = new double[combinations.size()][];
         Plant plant = vehicle.unknowns().plant(vehicle.z());
         for (int c = 0; c < best.length; c++) {
-            Path path = trace(plant, vehicle.z(), combinations.get(c).branch());
+            Path path = best(plant, combinations.get(c).branch());
             best[c] = path.coolant();
             bestOil[c] = path.oil();
         }
@@ -79,10 +85,26 @@ final class Prediction {
             NullModel warm,
             List<RunData> fitRuns,
             long seed) {
-        return new Prediction(vehicle, spec, run, fitRuns).report(role, warm, seed);
+        return new Prediction(vehicle, spec, run, role, fitRuns).report(role, warm, seed);
     }
 
-    private Path trace(Plant plant, double[] z, Branch branch) {
+    /** The best vehicle; the mean over the ways its air may have been held back. */
+    private Path best(Plant plant, Branch branch) {
+        if (!heldAir.seen()) {
+            return trace(plant, vehicle.z(), run, branch);
+        }
+        Path mean = new Path(new double[run.size()], new double[run.size()]);
+        for (int w = 0; w < WAYS; w++) {
+            Path path = trace(plant, vehicle.z(), heldAir.in(run, new Well19937c(w)), branch);
+            for (int i = 0; i < run.size(); i++) {
+                mean.coolant()[i] += path.coolant()[i] / WAYS;
+                mean.oil()[i] += path.oil()[i] / WAYS;
+            }
+        }
+        return mean;
+    }
+
+    private Path trace(Plant plant, double[] z, RunData run, Branch branch) {
         Path path = new Path(new double[run.size()], new double[run.size()]);
         Simulation.run(vehicle.unknowns(), plant, z, run, branch, path.coolant(), path.oil());
         return path;
@@ -110,7 +132,7 @@ final class Prediction {
         Path[] paths = paths(seed);
         double[][] coolant = Arrays.stream(paths).map(Path::coolant).toArray(double[][]::new);
         Band band = Band.of(coolant);
-        boolean single = !warmsUpWithUnknownHeater() && spread(List.of(best)) <= 1.645 * vehicle.discrepancy();
+        boolean single = !warmsUpWithUnknownHeater() && spread(List.of(best)) <= ownHalfWidth(coolant);
         Score score = Score.of(run, mean);
         return new RunReport(
                 run.name(),
@@ -132,6 +154,15 @@ final class Prediction {
                 oil(paths),
                 brackets(),
                 findings(single));
+    }
+
+    /** Half the width of the band with every recorded thing known, K. */
+    private double ownHalfWidth(double[][] coolant) {
+        double[][] ofOne = IntStream.range(0, coolant.length)
+                .filter(m -> combinationOf(m) == combinations.get(0))
+                .mapToObj(m -> coolant[m])
+                .toArray(double[][]::new);
+        return Band.of(ofOne).halfWidth(run);
     }
 
     private static double[] mean(List<Branches.Combination> of, double[][] traces) {
@@ -186,8 +217,9 @@ final class Prediction {
         double[] z = run.fuelWorkedOut()
                 ? vehicle.unknowns().withFuelOfOneRun(drawn, strangeness * random.nextGaussian())
                 : drawn;
-        Path path =
-                trace(vehicle.unknowns().plant(z), z, doubted(combinationOf(m).branch(), random));
+        RunData own = heldAir.seen() ? heldAir.in(run, random) : run;
+        Path path = trace(
+                vehicle.unknowns().plant(z), z, own, doubted(combinationOf(m).branch(), random));
         miss(path.coolant(), discrepancy, run.coolantResolution(), random);
         if (vehicle.oilFitted()) {
             miss(path.oil(), vehicle.oilDiscrepancy() * discrepancy / vehicle.discrepancy(), 0.0, random);

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 public final class Prove {
     private static final int PRIOR_DRAWS = 200;
     private static final int ITERATIONS = 40;
+    private static final int HELD_AIR_ROUNDS = 3;
     /** Relative change of the cost below which the descent ends. */
     private static final double TOLERANCE = 1e-4;
 
@@ -70,7 +71,23 @@ public final class Prove {
         FittedVehicle vehicle =
                 FittedVehicle.fit(unknowns, fitRuns, request.observeOil(), PRIOR_DRAWS, request.seed(), options);
         Learned.refuse(vehicle, fitRuns);
-        return report(vehicle, fitRuns, predictRuns);
+        return withHeldAir(vehicle, fitRuns, predictRuns, options);
+    }
+
+    /** Looks for air that something held back during the fit runs, and fits on with it, till both agree. */
+    private Proof withHeldAir(
+            FittedVehicle first, List<RunData> fitRuns, List<RunData> predictRuns, FitOptions options) {
+        FittedVehicle vehicle = first;
+        List<RunData> runs = fitRuns;
+        for (int i = 0; i < HELD_AIR_ROUNDS; i++) {
+            List<RunData> found = HeldAirSearch.in(vehicle, runs);
+            if (HeldAir.same(found, runs)) {
+                break;
+            }
+            runs = found;
+            vehicle = FittedVehicle.fitOn(vehicle, runs, request.observeOil(), options);
+        }
+        return report(vehicle, runs, predictRuns);
     }
 
     private void refuseOtherVehicles(List<RunData> fitRuns, List<RunData> predictRuns) {
@@ -142,6 +159,7 @@ public final class Prove {
         request.progress().at("hot day", 0.9);
         List<ParameterReport> parameters = parameters(vehicle);
         findings.addAll(farFromSheet(parameters));
+        findings.addAll(HeldAir.findings(fitRuns));
         List<CeilingReport> ceilings = new HotDay(vehicle, request.spec(), request.seed()).ceilings(request.cases());
         List<CeilingReport> before = HotDay.ofSheet(request.spec(), request.cases(), request.seed());
         findings.addAll(unseen(parameters));

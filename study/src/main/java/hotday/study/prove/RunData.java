@@ -6,6 +6,7 @@ import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Plant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,6 +77,49 @@ public record RunData(
         double[] k = plant.coefficients();
         k[Coefficient.THERMOSTAT_OPENS.index()] = HELD_OPEN;
         return plant.with(k);
+    }
+
+    /** The same run with air held back in front where {@code held} says. */
+    RunData withFrontHeld(boolean[] held) {
+        double[] own = inputs.clone();
+        for (int i = 0; i < held.length; i++) {
+            own[i * Input.COUNT + Input.FRONT_HELD.index()] = held[i] ? HeldAir.SHARE : 0.0;
+        }
+        return new RunData(
+                name,
+                time,
+                step,
+                own,
+                coolant,
+                oil,
+                coolantResolution,
+                startCoolant,
+                startOil,
+                fan,
+                heater,
+                airConditioning,
+                fanRecorded,
+                schedule,
+                thermostatBlocked,
+                ownFuel,
+                sources,
+                findings);
+    }
+
+    /** Begin and end of each spell in which air was held back in front, s. */
+    List<double[]> frontHeldSpells() {
+        List<double[]> spells = new ArrayList<>();
+        boolean before = false;
+        for (int i = 0; i < size(); i++) {
+            boolean held = input(i, Input.FRONT_HELD) > 0.0;
+            if (held && !before) {
+                spells.add(new double[] {time[i] - step, time[i]});
+            } else if (held) {
+                spells.get(spells.size() - 1)[1] = time[i];
+            }
+            before = held;
+        }
+        return spells;
     }
 
     public int size() {

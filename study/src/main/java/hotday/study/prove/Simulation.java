@@ -55,7 +55,7 @@ final class Simulation {
         return controller.outputShare();
     }
 
-    private static void start(Run run, Unknowns unknowns, double[] z, RunData data) {
+    static void start(Run run, Unknowns unknowns, double[] z, RunData data) {
         double coolant = data.startCoolant();
         run.start(run.plant().soaked(coolant), data.time()[0] - data.step());
         if (data.hasOil()) {

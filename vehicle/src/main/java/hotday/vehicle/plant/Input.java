@@ -16,6 +16,8 @@ public enum Input implements Slot {
     PRESSURE("Pa"),
     /** Fan speed asked for, 0..1. */
     FAN_DEMAND("1"),
+    /** Share of the air of road and openings that something holds back in front: a flap, a screen, a test bed's blower; 0 usual. */
+    FRONT_HELD("1"),
     /** Heater setting, 0 shut to 1 full heat and blower. */
     HEATER("1"),
     /** Compressor engaged, 0..1. */

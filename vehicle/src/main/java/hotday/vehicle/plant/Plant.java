@@ -206,7 +206,8 @@ public final class Plant {
         double back = Math.min(MOST_AT_REST, k[Coefficient.RECIRCULATION.ordinal()])
                 * Sealing.remaining(u[Input.SPEED.ordinal()]);
         double face = ambient + back * (bay - ambient);
-        loops.front.start(Math.hypot(speed, still), fan, face, pressure, Math.max(1.0, bay / face), work);
+        double through = 1.0 - u[Input.FRONT_HELD.ordinal()];
+        loops.front.start(through * Math.hypot(speed, still), fan, face, pressure, Math.max(1.0, bay / face), work);
         double reversed = loops.front.reversedShare(work);
         if (reversed > 0.0) {
             double all = Math.min(MOST_BACK, 1.0 - (1.0 - back) * (1.0 - reversed));
