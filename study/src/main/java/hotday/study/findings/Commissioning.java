@@ -4,6 +4,7 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.Severity;
 import hotday.signals.channel.Recording;
 import hotday.study.prove.Prove;
+import hotday.study.prove.RunData;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,6 +73,7 @@ public final class Commissioning {
     /** What the two runs with the most channels, then the longest, say. */
     public static List<Finding> findings(VehicleSpec spec, List<Recording> runs, long seed, int threads) {
         return runs.stream()
+                .filter(run -> !RunData.thermostatHeldOpen(run))
                 .sorted(Comparator.comparingInt(Commissioning::channels)
                         .thenComparingDouble(Commissioning::length)
                         .reversed())

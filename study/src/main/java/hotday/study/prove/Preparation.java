@@ -25,9 +25,6 @@ import java.util.Optional;
 /** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
 final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
-    /** The fact that the thermostat was held open. */
-    static final String BLOCKED = "thermostat_blocked_open";
-
     private static final double FINE_STEP = 0.5;
     /** Runs longer than this are put on the coarse grid, s. */
     private static final double LONG = 2400.0;
@@ -103,7 +100,7 @@ final class Preparation {
         boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR);
         engine(speed);
         double start = first(coolant);
-        boolean blocked = fact(BLOCKED) == Fact.ON;
+        boolean blocked = RunData.thermostatHeldOpen(recording);
         Plant sheet = Plant.compile(spec);
         new GivenHeats(
                         blocked ? RunData.heldOpen(sheet) : sheet,

@@ -4,7 +4,6 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.solve.FitOptions;
-import hotday.signals.channel.Fact;
 import hotday.signals.channel.Recording;
 import hotday.study.events.Event;
 import hotday.study.events.Events;
@@ -219,7 +218,7 @@ public final class Prove {
         return thermostat
                 && Stream.concat(request.fit().stream(), request.predict().stream())
                         .filter(r -> r.name().equals(event.run()))
-                        .anyMatch(r -> r.facts().get(Preparation.BLOCKED) == Fact.ON);
+                        .anyMatch(RunData::thermostatHeldOpen);
     }
 
     private static List<ParameterReport> parameters(FittedVehicle vehicle) {

@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import hotday.core.finding.Finding;
 import hotday.signals.channel.Fact;
+import hotday.signals.channel.Recording;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
@@ -65,6 +66,11 @@ public record RunData(
     boolean engineSpeedRecorded() {
         return sources.containsKey("engine_speed")
                 && !sources.get("engine_speed").equals(GEARS_OF_THE_SHEET);
+    }
+
+    /** Whether the channel map says that the thermostat was held open. */
+    public static boolean thermostatHeldOpen(Recording recording) {
+        return recording.facts().get("thermostat_blocked_open") == Fact.ON;
     }
 
     /** The plant as it was in this run. */
