@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A proof for people: agreement first, then what it means for the hot day, then what to look at. */
 final class ProofText {
@@ -163,7 +164,11 @@ final class ProofText {
                     t.title(),
                     t.duration() / 60.0));
         }
-        best.stream().map(NextTest::caution).distinct().forEach(c -> out.add("  Caution: " + c + "."));
+        out.add("  Cautions:");
+        best.stream()
+                .flatMap(t -> Stream.of(t.caution().split("; ")))
+                .distinct()
+                .forEach(c -> out.add("    - " + c));
     }
 
     private String kelvin(double k) {

@@ -1,5 +1,6 @@
 package hotday.study.coverage;
 
+import hotday.core.finding.InputException;
 import hotday.signals.channel.Recording;
 import hotday.study.demo.VirtualCar;
 import hotday.study.prove.CeilingReport;
@@ -104,12 +105,19 @@ public final class CoverageStudy {
                 best.id(),
                 drawn.id(),
                 best.narrowing(),
-                1.0 - width(with(spec, car, mildDay, best, seed), best.kase()) / before,
-                1.0 - width(with(spec, car, mildDay, drawn, seed), best.kase()) / before);
+                narrowed(spec, car, mildDay, best, best.kase(), before, seed),
+                narrowed(spec, car, mildDay, drawn, best.kase(), before, seed));
     }
 
-    private static Proof with(VehicleSpec spec, VirtualCar car, Recording mildDay, NextTest test, long seed) {
-        return prove(spec, List.of(mildDay, car.test(TestStep.of(test.id()))), seed);
+    /** Share by which a further test narrows an interval; a test that is refused narrows nothing. */
+    private static double narrowed(
+            VehicleSpec spec, VirtualCar car, Recording mildDay, NextTest test, String kase, double before, long seed) {
+        try {
+            Proof both = prove(spec, List.of(mildDay, car.test(TestStep.of(test.id()))), seed);
+            return 1.0 - width(both, kase) / before;
+        } catch (InputException refused) {
+            return 0.0;
+        }
     }
 
     private static double width(Proof proof, String kase) {

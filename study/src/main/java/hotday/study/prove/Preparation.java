@@ -9,6 +9,8 @@ import hotday.signals.channel.Fact;
 import hotday.signals.channel.ModelChannel;
 import hotday.signals.channel.Recording;
 import hotday.signals.channel.Sampling;
+import hotday.study.events.Event;
+import hotday.study.events.Kind;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.drive.Drive;
 import hotday.vehicle.drive.DriveTrain;
@@ -25,6 +27,9 @@ import java.util.Optional;
 /** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
 final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
+    /** Confidence from which switching that was told is used. */
+    private static final double LIKELY = 0.6;
+
     private static final double FINE_STEP = 0.5;
     /** Runs longer than this are put on the coarse grid, s. */
     private static final double LONG = 2400.0;
@@ -42,6 +47,7 @@ final class Preparation {
 
     private final Recording recording;
     private final VehicleSpec spec;
+    private final List<Event> switching;
     private final DriveTrain train;
     private final double[] grid;
     private final double step;
@@ -50,7 +56,8 @@ final class Preparation {
     private final List<Finding> findings = new ArrayList<>();
     private double[] ownFuel = {};
 
-    private Preparation(Recording recording, VehicleSpec spec) {
+    private Preparation(Recording recording, VehicleSpec spec, List<Event> switching) {
+        this.switching = switching;
         this.recording = recording;
         this.spec = spec;
         this.train = new DriveTrain(spec);
@@ -61,7 +68,14 @@ final class Preparation {
     }
 
     static RunData of(Recording recording, VehicleSpec spec) {
-        return new Preparation(recording, spec).prepare();
+        return of(recording, spec, List.of());
+    }
+
+    /**
+     * @param switching what was told of fan and compressor of this run though nobody recorded them; used where it is likely enough and nothing else is known
+     */
+    static RunData of(Recording recording, VehicleSpec spec, List<Event> switching) {
+        return new Preparation(recording, spec, switching).prepare();
     }
 
     private static double length(Recording recording) {
@@ -97,7 +111,10 @@ final class Preparation {
         fill(Input.SPEED, speed);
         boolean fan = fan();
         boolean heater = share(ModelChannel.HEATER, Input.HEATER);
-        boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR);
+        boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR)
+                || (spec.airConditioning().isPresent()
+                        && fact("air_conditioning") == Fact.UNKNOWN
+                        && told(Kind.COMPRESSOR_ON, Kind.COMPRESSOR_OFF, Input.COMPRESSOR, "compressor"));
         engine(speed);
         double start = first(coolant);
         boolean blocked = RunData.thermostatHeldOpen(recording);
@@ -243,7 +260,46 @@ final class Preparation {
         if (!recorded && fact("fan") == Fact.ON) {
             fill(Input.FAN_DEMAND, filled(1.0));
         }
-        return recorded;
+        boolean open =
+                !recorded && fact("fan") == Fact.UNKNOWN && schedule(false).isEmpty();
+        return recorded || (open && told(Kind.FAN_ON, Kind.FAN_OFF, Input.FAN_DEMAND, "fan"));
+    }
+
+    /** Fills an actuator's column between the switchings that were told; false when there are none likely enough. */
+    private boolean told(Kind on, Kind off, Input slot, String what) {
+        double from = Double.NaN;
+        int times = 0;
+        for (Event event : switching) {
+            if (event.confidence() < LIKELY) {
+                continue;
+            }
+            if (event.kind() == on) {
+                from = event.time();
+            } else if (event.kind() == off && !Double.isNaN(from)) {
+                run(slot, from, event.time());
+                from = Double.NaN;
+                times++;
+            }
+        }
+        if (times > 0) {
+            findings.add(Finding.note(
+                            "switching-told",
+                            "run " + recording.name() + ": nobody recorded the " + what
+                                    + "; the fit takes it to have run "
+                                    + times + (times == 1 ? " time" : " times")
+                                    + ", as coolant, load and voltage tell.")
+                    .with("run", recording.name())
+                    .with("times", times));
+        }
+        return times > 0;
+    }
+
+    private void run(Input slot, double from, double to) {
+        for (int i = 0; i < grid.length; i++) {
+            if (grid[i] > from && grid[i] <= to) {
+                inputs[i * Input.COUNT + slot.index()] = 1.0;
+            }
+        }
     }
 
     private boolean share(ModelChannel channel, Input slot) {

@@ -44,8 +44,10 @@ public final class Prove {
     }
 
     private Proof prove() {
-        List<RunData> fitRuns = prepare(request.fit());
-        List<RunData> predictRuns = prepare(request.predict());
+        List<Event> told =
+                Events.of(request.fit().stream().map(Trace::of).toList()).events();
+        List<RunData> fitRuns = prepare(request.fit(), told);
+        List<RunData> predictRuns = prepare(request.predict(), List.of());
         refuseEmpty(fitRuns);
         if (request.observeOil() && fitRuns.stream().noneMatch(RunData::hasOil)) {
             throw InputException.at(
@@ -99,12 +101,17 @@ public final class Prove {
         }
     }
 
-    private List<RunData> prepare(List<Recording> recordings) {
+    private List<RunData> prepare(List<Recording> recordings, List<Event> told) {
         List<RunData> runs = new ArrayList<>();
         List<Finding> faults = new ArrayList<>();
         for (Recording recording : recordings) {
             try {
-                runs.add(Preparation.of(recording, request.spec()));
+                runs.add(Preparation.of(
+                        recording,
+                        request.spec(),
+                        told.stream()
+                                .filter(e -> e.run().equals(recording.name()))
+                                .toList()));
             } catch (InputException e) {
                 faults.addAll(e.findings());
             }

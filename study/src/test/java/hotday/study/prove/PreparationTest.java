@@ -9,6 +9,8 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.physics.fluid.Air;
 import hotday.signals.channel.Recording;
+import hotday.study.events.Event;
+import hotday.study.events.Kind;
 import hotday.study.prove.MadeRun.Column;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.spec.VehicleSpec;
@@ -270,5 +272,44 @@ class PreparationTest {
                 .hasMessageContaining("45 s")
                 .hasMessageContaining("60 s");
         assertThat(prepared(petrol, 60, SPEED).size()).isEqualTo(120);
+    }
+
+    /** Switching that is likely enough stands in for what nobody recorded; what is recorded, or hardly told, is left alone. */
+    @Test
+    void whatSwitchedIsUsedWhereNobodyRecordedIt() {
+        VehicleSpec unknown =
+                MadeRun.sheet(folder.resolve("unknown"), "heron", "control: schedule", "control: unknown");
+        List<Column> columns = List.of(
+                new Column("coolant_temperature", "degC", t -> 90.0 + 0.01 * (t % 100)),
+                Column.of("vehicle_speed", "km/h", 0.0),
+                Column.of("engine_speed", "rpm", 700.0),
+                Column.of("fuel_flow", "g/s", 0.3),
+                Column.of("ambient_temperature", "degC", 21.0));
+        Recording recording = MadeRun.recording(folder.resolve("told"), 600, columns);
+        List<Event> events = List.of(
+                event(100.0, Kind.FAN_ON, 0.8),
+                event(160.0, Kind.FAN_OFF, 0.7),
+                event(300.0, Kind.FAN_ON, 0.4),
+                event(360.0, Kind.FAN_OFF, 0.4),
+                event(400.0, Kind.COMPRESSOR_ON, 0.9),
+                event(450.0, Kind.COMPRESSOR_OFF, 0.9));
+        RunData run = Preparation.of(recording, unknown, events);
+        for (int i = 0; i < run.size(); i++) {
+            double t = run.time()[i];
+            assertThat(run.input(i, Input.FAN_DEMAND)).isEqualTo(t > 100.0 && t <= 160.0 ? 1.0 : 0.0);
+            assertThat(run.input(i, Input.COMPRESSOR)).isEqualTo(t > 400.0 && t <= 450.0 ? 1.0 : 0.0);
+        }
+        assertThat(run.fanRecorded()).isTrue();
+        assertThat(run.findings())
+                .filteredOn(f -> f.key().equals("switching-told"))
+                .hasSize(2);
+        RunData without = Preparation.of(recording, unknown);
+        assertThat(without.fanRecorded()).isFalse();
+        RunData scheduled = Preparation.of(recording, MadeRun.petrol(folder.resolve("scheduled")), events);
+        assertThat(scheduled.schedule()).isPresent();
+    }
+
+    private static Event event(double time, Kind kind, double confidence) {
+        return new Event("made", time, kind, 370.0, "K", confidence, "told");
     }
 }

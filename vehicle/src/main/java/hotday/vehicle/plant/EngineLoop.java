@@ -156,6 +156,15 @@ final class EngineLoop {
         w[Output.STORED.ordinal()] = stored(k, dx);
     }
 
+    /** The fastest rate at which a coolant node follows what flows through it, 1/s: an explicit step must be short beside it. */
+    static double fastest(double[] k, double[] c) {
+        double cell = (c[RADIATOR_FLOW] + c[CELL]) * CELLS / k[Coefficient.RADIATOR_CAPACITY.ordinal()];
+        double jacket =
+                (c[RADIATOR_FLOW] + c[METAL_COOLANT] + c[HEATER_FLOW]) / k[Coefficient.JACKET_CAPACITY.ordinal()];
+        double heater = (c[HEATER_FLOW] + c[HEATER]) / k[Coefficient.HEATER_CAPACITY.ordinal()];
+        return Math.max(cell, Math.max(jacket, heater));
+    }
+
     /** Heat that goes into the nodes for a change of their temperatures, J or W. */
     private static double stored(double[] k, double[] change) {
         return k[Coefficient.METAL_CAPACITY.ordinal()] * change[State.METAL.ordinal()]
