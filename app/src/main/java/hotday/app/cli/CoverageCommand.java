@@ -6,17 +6,12 @@ import hotday.core.finding.Place;
 import hotday.study.coverage.Coverage;
 import hotday.study.coverage.CoverageStudy;
 import hotday.study.coverage.NextTestOutcome;
-import hotday.study.demo.DemoShop;
 import hotday.study.workspace.ScratchFolder;
-import hotday.vehicle.sheet.BuildSheet;
-import hotday.vehicle.spec.VehicleSpec;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code hotday coverage}: how far the intervals of a proof can be trusted. */
 @Command(
@@ -35,26 +30,14 @@ final class CoverageCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(
-            paramLabel = "BUILD",
-            arity = "0..*",
-            description = "build sheets the cars are drawn from in turn (default: both of the demo shop)")
-    private List<Path> builds = List.of();
+    @Mixin
+    private DrawnBuilds builds;
 
     @Option(names = "--cars", defaultValue = "100", description = "how many (default ${DEFAULT-VALUE})")
     private int cars;
 
-    @Option(names = "--seed", defaultValue = "1", description = "of everything random (default ${DEFAULT-VALUE})")
-    private long seed;
-
-    @Option(
-            names = "--threads",
-            defaultValue = "0",
-            description = "0: as many as the machine has; the answer does not depend on it")
-    private int threads;
-
-    @Option(names = "--json", description = "for machines; the contract is docs/formats.md")
-    private boolean json;
+    @Mixin
+    private StudyOptions options;
 
     CoverageCommand(Console console) {
         this.console = console;
@@ -66,29 +49,18 @@ final class CoverageCommand implements Callable<Integer> {
             throw new InputException(Finding.fault(
                     "out-of-range", Place.of("--cars"), cars + " cars; it must lie between 1 and " + MOST));
         }
-        int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
         try (ScratchFolder scratch = ScratchFolder.open()) {
-            Coverage coverage = new CoverageStudy(sheets(scratch.path()), scratch.path(), seed)
-                    .of(cars, used, share -> console.progress("virtual cars", share));
+            Coverage coverage = new CoverageStudy(builds.read(scratch.path()), scratch.path(), options.seed())
+                    .of(cars, options.threads(), share -> console.progress("virtual cars", share));
             console.clear();
-            if (json) {
-                console.json(CoverageJson.of(coverage, seed));
+            if (options.json()) {
+                console.json(CoverageJson.of(coverage, options.seed()));
             } else {
                 text(coverage);
             }
             boolean trusted = coverage.share() >= LEAST_SHARE && coverage.share() <= MOST_SHARE;
             return trusted ? CommandLineDoor.HOLDS : CommandLineDoor.DOES_NOT_HOLD;
         }
-    }
-
-    private List<VehicleSpec> sheets(Path scratch) {
-        if (builds.isEmpty()) {
-            DemoShop shop = DemoShop.create(scratch.resolve("shop"));
-            return DemoShop.BUILDS.stream()
-                    .map(name -> BuildSheet.read(shop.build(name)).vehicle())
-                    .toList();
-        }
-        return builds.stream().map(path -> BuildSheet.read(path).vehicle()).toList();
     }
 
     private void text(Coverage coverage) {

@@ -3,19 +3,16 @@ package hotday.app.cli;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
-import hotday.study.demo.DemoShop;
 import hotday.study.findings.FaultReport;
 import hotday.study.findings.FaultStudy;
 import hotday.study.workspace.ScratchFolder;
-import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code hotday faults}: whether the findings of a proof name what is wrong with a car. */
 @Command(
@@ -34,11 +31,8 @@ final class FaultsCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(
-            paramLabel = "BUILD",
-            arity = "0..*",
-            description = "build sheets the cars are drawn from in turn (default: both of the demo shop)")
-    private List<Path> builds = List.of();
+    @Mixin
+    private DrawnBuilds builds;
 
     @Option(
             names = "--each",
@@ -49,23 +43,14 @@ final class FaultsCommand implements Callable<Integer> {
     @Option(names = "--healthy", defaultValue = "100", description = "sound cars (default ${DEFAULT-VALUE})")
     private int healthy;
 
-    @Option(names = "--seed", defaultValue = "1", description = "of everything random (default ${DEFAULT-VALUE})")
-    private long seed;
-
     @Option(
             names = "--whole-doubt",
             description =
                     "draw cars from the whole doubt about a sheet, not from what a shop that works with care leaves of it")
     private boolean wholeDoubt;
 
-    @Option(
-            names = "--threads",
-            defaultValue = "0",
-            description = "0: as many as the machine has; the answer does not depend on it")
-    private int threads;
-
-    @Option(names = "--json", description = "for machines; the contract is docs/formats.md")
-    private boolean json;
+    @Mixin
+    private StudyOptions options;
 
     FaultsCommand(Console console) {
         this.console = console;
@@ -75,16 +60,16 @@ final class FaultsCommand implements Callable<Integer> {
     public Integer call() {
         inRange("--each", each);
         inRange("--healthy", healthy);
-        int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
         try (ScratchFolder scratch = ScratchFolder.open()) {
-            List<VehicleSpec> sheets = sheets(scratch.path());
+            List<VehicleSpec> sheets = builds.read(scratch.path());
             FaultStudy study = wholeDoubt
-                    ? new FaultStudy(sheets, scratch.path(), seed, 1.0)
-                    : FaultStudy.withCare(sheets, scratch.path(), seed);
-            FaultReport report = study.of(each, healthy, used, share -> console.progress("virtual cars", share));
+                    ? new FaultStudy(sheets, scratch.path(), options.seed(), 1.0)
+                    : FaultStudy.withCare(sheets, scratch.path(), options.seed());
+            FaultReport report =
+                    study.of(each, healthy, options.threads(), share -> console.progress("virtual cars", share));
             console.clear();
-            if (json) {
-                console.json(FaultsJson.of(report, seed));
+            if (options.json()) {
+                console.json(FaultsJson.of(report, options.seed()));
             } else {
                 text(report);
             }
@@ -98,16 +83,6 @@ final class FaultsCommand implements Callable<Integer> {
             throw new InputException(
                     Finding.fault("out-of-range", Place.of(option), cars + " cars; it must lie between 0 and " + MOST));
         }
-    }
-
-    private List<VehicleSpec> sheets(Path scratch) {
-        if (builds.isEmpty()) {
-            DemoShop shop = DemoShop.create(scratch.resolve("shop"));
-            return DemoShop.BUILDS.stream()
-                    .map(name -> BuildSheet.read(shop.build(name)).vehicle())
-                    .toList();
-        }
-        return builds.stream().map(path -> BuildSheet.read(path).vehicle()).toList();
     }
 
     private void text(FaultReport report) {

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code hotday prove}: recorded runs to fit, findings and hot-day ceilings. */
@@ -58,20 +59,11 @@ final class ProveCommand implements Callable<Integer> {
     @Option(
             names = "--plots",
             paramLabel = "FOLDER",
-            description = "write the pictures here as SVG: ceilings, and every run")
+            description = "write the pictures here as SVG: ceilings, unknowns, and every run")
     private Optional<Path> plots = Optional.empty();
 
-    @Option(names = "--seed", defaultValue = "1", description = "of everything random (default ${DEFAULT-VALUE})")
-    private long seed;
-
-    @Option(
-            names = "--threads",
-            defaultValue = "0",
-            description = "0: as many as the machine has; the answer does not depend on it")
-    private int threads;
-
-    @Option(names = "--json", description = "for machines; the contract is docs/formats.md")
-    private boolean json;
+    @Mixin
+    private StudyOptions options;
 
     /** Temperatures that can be fitted besides coolant. */
     enum Observe {
@@ -89,7 +81,7 @@ final class ProveCommand implements Callable<Integer> {
             return proven();
         } catch (InputException e) {
             console.clear();
-            if (!json) {
+            if (!options.json()) {
                 throw e;
             }
             console.json(ProofJson.refused(e.findings()));
@@ -106,22 +98,22 @@ final class ProveCommand implements Callable<Integer> {
         List<Recording> unseen = read(channels, predict);
         List<Case> cases =
                 Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
-        int used = threads > 0 ? threads : Math.max(1, Runtime.getRuntime().availableProcessors());
-        Proof proof = Prove.prove(new ProveRequest(
-                        sheet.vehicle(),
-                        cases,
-                        seen,
-                        unseen,
-                        observe.isPresent(),
-                        seed,
-                        used,
-                        console::progress,
-                        () -> false))
-                .with(Commissioning.findings(sheet.vehicle(), seen, seed, used));
+        Proof fitted = Prove.prove(new ProveRequest(
+                sheet.vehicle(),
+                cases,
+                seen,
+                unseen,
+                observe.isPresent(),
+                options.seed(),
+                options.threads(),
+                console::progress,
+                () -> false));
+        console.progress("what is wrong with it", 0.98);
+        Proof proof = fitted.with(Commissioning.findings(sheet.vehicle(), seen, options.seed(), options.threads()));
         console.clear();
         signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
         plots.ifPresent(folder -> SignOffDoor.plots(folder, sheet, proof));
-        if (json) {
+        if (options.json()) {
             console.json(ProofJson.of(proof));
         } else {
             new ProofText(new Display(sheet.units())).lines(proof).forEach(console::result);

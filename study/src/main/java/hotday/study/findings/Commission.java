@@ -68,7 +68,7 @@ final class Commission {
                 List.of());
         Trial trial = new Trial(car.spec(), car.plant(), drive);
         trial.begin(ambient);
-        Replay.warmed(trial.run(), ambient + car.parts().rest);
+        trial.run().warm(ambient + car.parts().rest);
         for (int i = 0; i < phases.size() && !stopped; i++) {
             drive(trial, phases.get(i), steps.get(i).fan());
         }

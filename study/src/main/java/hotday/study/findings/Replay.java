@@ -5,12 +5,10 @@ import hotday.study.prove.RunData;
 import hotday.vehicle.controller.Controller;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
-import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
-import java.util.List;
 import org.hipparchus.random.Well19937c;
 
 /**
@@ -20,31 +18,16 @@ import org.hipparchus.random.Well19937c;
 final class Replay {
     /** Longest step of the vehicle, s; the fan takes 0.3 s. */
     private static final double STRIDE = 0.25;
-    /** Step over the time of the fastest node; the method of the steps is stable up to 1. */
-    private static final double STABLE = 0.6;
-
-    private static final double COOLANT_HEAT = 3600.0; // J/(kg K), for the length of steps only
-    private static final double RADIATOR_CELLS = 3.0;
 
     private static final double BLOWER = 1.0;
-    private static final List<State> ENGINE_SIDE = List.of(
-            State.METAL,
-            State.JACKET,
-            State.OIL,
-            State.RADIATOR_INLET,
-            State.RADIATOR_MIDDLE,
-            State.RADIATOR_OUTLET,
-            State.HEATER,
-            State.WAX,
-            State.WAX_PLAY,
-            State.SUMP);
-
     private final RunData data;
     private final boolean cold;
+    private final int strides;
 
     Replay(Log measured) {
         this.data = measured.run();
         this.cold = measured.coldStart();
+        this.strides = (int) Math.ceil(data.step() / STRIDE - 1e-9);
     }
 
     /** With the fan command as recorded. */
@@ -53,7 +36,6 @@ final class Replay {
         Run run = start(car);
         IdleDip dip = new IdleDip(car);
         Well19937c random = new Well19937c(seed);
-        int strides = strides(car);
         double slugEnds = 0.0;
         for (int i = 0; i < data.size(); i++) {
             inputs(run, car.parts(), i);
@@ -81,7 +63,6 @@ final class Replay {
         Controller controller = new Controller(Schedule.of(car.spec().schedule()));
         Inputs seen = new Inputs();
         int ticks = (int) Math.round(data.step() * Controller.RATE);
-        int strides = strides(car);
         for (int i = 0; i < data.size(); i++) {
             inputs(run, car.parts(), i);
             run.set(Input.FAN_BY_SCHEDULE, 0.0);
@@ -109,36 +90,12 @@ final class Replay {
         seen.batteryVoltage(run.get(Output.BUS));
     }
 
-    /** A small radiator with much flow through it is fast. */
-    private int strides(Car car) {
-        double turns = 0.0;
-        for (int i = 0; i < data.size(); i++) {
-            turns = Math.max(turns, data.input(i, Input.ENGINE_SPEED));
-        }
-        double flow = COOLANT_HEAT
-                * car.plant().coefficient(Coefficient.PUMP_FLOW)
-                * turns
-                / car.spec().coolant().pumpSpeed();
-        double radiator = (flow + car.plant().coefficient(Coefficient.RADIATOR_AIR_CONDUCTANCE) / RADIATOR_CELLS)
-                * RADIATOR_CELLS
-                / car.plant().coefficient(Coefficient.RADIATOR_CAPACITY);
-        double jacket = (flow + 2.0 * car.plant().coefficient(Coefficient.METAL_COOLANT_CONDUCTANCE))
-                / car.plant().coefficient(Coefficient.JACKET_CAPACITY);
-        double stride = Math.min(STRIDE, STABLE / Math.max(radiator, jacket));
-        return (int) Math.ceil(data.step() / stride - 1e-9);
-    }
-
     private Run start(Car car) {
         Run run = new Run(car.plant());
         double ambient = data.input(0, Input.AMBIENT);
         run.start(run.plant().soaked(ambient), 0.0);
-        warmed(run, cold ? ambient + car.parts().rest : data.startCoolant());
+        run.warm(cold ? ambient + car.parts().rest : data.startCoolant());
         return run;
-    }
-
-    /** Sets engine and gearbox to a temperature, K. */
-    static void warmed(Run run, double temperature) {
-        ENGINE_SIDE.forEach(node -> run.set(node, temperature));
     }
 
     private void inputs(Run run, Parts parts, int row) {

@@ -5,8 +5,6 @@ import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.Run;
-import hotday.vehicle.plant.State;
-import java.util.List;
 
 /**
  * Heats of condenser and gearbox coolers during a recorded run, which nobody records: the whole vehicle is driven once over the recorded
@@ -20,18 +18,6 @@ final class GivenHeats {
 
     private static final double HUMIDITY = 0.5;
     private static final double BLOWER = 1.0;
-
-    private static final List<State> ENGINE_SIDE = List.of(
-            State.METAL,
-            State.JACKET,
-            State.OIL,
-            State.RADIATOR_INLET,
-            State.RADIATOR_MIDDLE,
-            State.RADIATOR_OUTLET,
-            State.HEATER,
-            State.WAX,
-            State.WAX_PLAY,
-            State.SUMP);
 
     private final Run run;
     private final double[] inputs;
@@ -56,7 +42,7 @@ final class GivenHeats {
     void fill(double startCoolant) {
         double ambient = inputs[Input.AMBIENT.index()];
         run.start(run.plant().soaked(ambient), 0.0);
-        ENGINE_SIDE.forEach(node -> run.set(node, startCoolant));
+        run.warm(startCoolant);
         for (int at = 0; at < inputs.length; at += Input.COUNT) {
             row(at);
         }

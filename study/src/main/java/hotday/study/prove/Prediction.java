@@ -37,10 +37,6 @@ final class Prediction {
     /** In weather far from the fitted, what is worked out from load is in more doubt; common practice, no source. */
     private static final double STRANGE_WEATHER = 1.5;
 
-    private static final double LOW = 0.05;
-    private static final double HIGH = 0.95;
-    private static final double[] LEVELS = {40.0, 60.0, 70.0, 80.0, 88.0}; // degC
-
     private final FittedVehicle vehicle;
     private final double discrepancy;
     private final double strangeness;
@@ -49,6 +45,7 @@ final class Prediction {
     private final boolean habit;
     private final List<Branches.Combination> combinations;
     private final HeldAir heldAir;
+    private final Milestones milestones;
     private final double[][] best;
     private final double[][] bestOil;
 
@@ -65,6 +62,7 @@ final class Prediction {
         this.vehicle = vehicle;
         this.spec = spec;
         this.run = run;
+        this.milestones = new Milestones(run);
         this.habit = vehicle.unknowns().heaterByHabit();
         this.combinations = Branches.of(run, spec, habit);
         this.best = new double[combinations.size()][];
@@ -149,8 +147,8 @@ final class Prediction {
                 warm.score(run).rmse(),
                 band.coverage(run, run.coolant()),
                 band.halfWidth(run),
-                peak(coolant),
-                reach(coolant),
+                milestones.peak(coolant),
+                milestones.reach(coolant),
                 oil(paths),
                 brackets(),
                 findings(single));
@@ -256,60 +254,6 @@ final class Prediction {
         return combinations.get(combinations.size() - 1);
     }
 
-    private RunReport.Peak peak(double[][] paths) {
-        double[] peaks = new double[PATHS];
-        for (int m = 0; m < PATHS; m++) {
-            peaks[m] = highest(paths[m]);
-        }
-        Arrays.sort(peaks);
-        return new RunReport.Peak(
-                highest(run.coolant()), Quantile.of(peaks, 0.5), Quantile.of(peaks, LOW), Quantile.of(peaks, HIGH));
-    }
-
-    private double highest(double[] trace) {
-        double highest = Double.NaN;
-        for (int i = 0; i < trace.length; i++) {
-            if (run.time()[i] >= run.scoredFrom() && !Double.isNaN(trace[i])) {
-                highest = Double.isNaN(highest) ? trace[i] : Math.max(highest, trace[i]);
-            }
-        }
-        return highest;
-    }
-
-    private List<RunReport.Reach> reach(double[][] paths) {
-        List<RunReport.Reach> all = new ArrayList<>();
-        for (double level : LEVELS) {
-            double kelvin = level + 273.15;
-            double[] times = new double[PATHS];
-            for (int m = 0; m < PATHS; m++) {
-                double t = firstAt(paths[m], kelvin);
-                times[m] = Double.isNaN(t) ? Double.POSITIVE_INFINITY : t;
-            }
-            Arrays.sort(times);
-            boolean starts = run.startCoolant() < kelvin;
-            all.add(new RunReport.Reach(
-                    kelvin,
-                    starts ? firstAt(run.coolant(), kelvin) : Double.NaN,
-                    starts ? finite(Quantile.of(times, 0.5)) : Double.NaN,
-                    starts ? times[(int) (LOW * PATHS)] : Double.NaN,
-                    starts ? times[(int) (HIGH * PATHS)] : Double.NaN));
-        }
-        return all;
-    }
-
-    private static double finite(double value) {
-        return Double.isInfinite(value) ? Double.NaN : value;
-    }
-
-    private double firstAt(double[] trace, double level) {
-        for (int i = 0; i < trace.length; i++) {
-            if (run.time()[i] >= 0.0 && trace[i] >= level) {
-                return run.time()[i];
-            }
-        }
-        return Double.NaN;
-    }
-
     private List<Bracket> brackets() {
         List<Bracket> all = new ArrayList<>();
         for (HiddenState state : Branches.unknown(run, spec, habit)) {
@@ -323,7 +267,11 @@ final class Prediction {
             double sum =
                     logs.values().stream().mapToDouble(l -> Math.exp(l - top)).sum();
             traces.forEach((label, trace) -> all.add(new Bracket(
-                    state, label, Score.of(run, trace), highest(trace), Math.exp(logs.get(label) - top) / sum)));
+                    state,
+                    label,
+                    Score.of(run, trace),
+                    milestones.highest(trace),
+                    Math.exp(logs.get(label) - top) / sum)));
         }
         return all;
     }

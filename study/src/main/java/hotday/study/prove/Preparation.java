@@ -27,9 +27,6 @@ import java.util.Optional;
 /** Turns a recording into the plant's inputs on an even grid and says where each input came from. */
 final class Preparation {
     /** Grid of the fit, s: a tenth of the fastest thing a coolant gauge shows. */
-    /** Confidence from which switching that was told is used. */
-    private static final double LIKELY = 0.6;
-
     private static final double FINE_STEP = 0.5;
     /** Runs longer than this are put on the coarse grid, s. */
     private static final double LONG = 2400.0;
@@ -47,7 +44,7 @@ final class Preparation {
 
     private final Recording recording;
     private final VehicleSpec spec;
-    private final List<Event> switching;
+    private final ToldSwitching told;
     private final DriveTrain train;
     private final double[] grid;
     private final double step;
@@ -57,7 +54,6 @@ final class Preparation {
     private double[] ownFuel = {};
 
     private Preparation(Recording recording, VehicleSpec spec, List<Event> switching) {
-        this.switching = switching;
         this.recording = recording;
         this.spec = spec;
         this.train = new DriveTrain(spec);
@@ -65,6 +61,7 @@ final class Preparation {
         this.grid = grid(recording, step);
         this.inputs = new double[grid.length * Input.COUNT];
         this.findings.addAll(recording.findings());
+        this.told = new ToldSwitching(recording.name(), switching, grid, inputs, findings);
     }
 
     static RunData of(Recording recording, VehicleSpec spec) {
@@ -114,7 +111,7 @@ final class Preparation {
         boolean compressor = share(ModelChannel.COMPRESSOR, Input.COMPRESSOR)
                 || (spec.airConditioning().isPresent()
                         && fact("air_conditioning") == Fact.UNKNOWN
-                        && told(Kind.COMPRESSOR_ON, Kind.COMPRESSOR_OFF, Input.COMPRESSOR, "compressor"));
+                        && told.fill(Kind.COMPRESSOR_ON, Kind.COMPRESSOR_OFF, Input.COMPRESSOR, "compressor"));
         engine(speed);
         double start = first(coolant);
         boolean blocked = RunData.thermostatHeldOpen(recording);
@@ -262,44 +259,7 @@ final class Preparation {
         }
         boolean open =
                 !recorded && fact("fan") == Fact.UNKNOWN && schedule(false).isEmpty();
-        return recorded || (open && told(Kind.FAN_ON, Kind.FAN_OFF, Input.FAN_DEMAND, "fan"));
-    }
-
-    /** Fills an actuator's column between the switchings that were told; false when there are none likely enough. */
-    private boolean told(Kind on, Kind off, Input slot, String what) {
-        double from = Double.NaN;
-        int times = 0;
-        for (Event event : switching) {
-            if (event.confidence() < LIKELY) {
-                continue;
-            }
-            if (event.kind() == on) {
-                from = event.time();
-            } else if (event.kind() == off && !Double.isNaN(from)) {
-                run(slot, from, event.time());
-                from = Double.NaN;
-                times++;
-            }
-        }
-        if (times > 0) {
-            findings.add(Finding.note(
-                            "switching-told",
-                            "run " + recording.name() + ": nobody recorded the " + what
-                                    + "; the fit takes it to have run "
-                                    + times + (times == 1 ? " time" : " times")
-                                    + ", as coolant, load and voltage tell.")
-                    .with("run", recording.name())
-                    .with("times", times));
-        }
-        return times > 0;
-    }
-
-    private void run(Input slot, double from, double to) {
-        for (int i = 0; i < grid.length; i++) {
-            if (grid[i] > from && grid[i] <= to) {
-                inputs[i * Input.COUNT + slot.index()] = 1.0;
-            }
-        }
+        return recorded || (open && told.fill(Kind.FAN_ON, Kind.FAN_OFF, Input.FAN_DEMAND, "fan"));
     }
 
     private boolean share(ModelChannel channel, Input slot) {

@@ -1,6 +1,7 @@
 package hotday.vehicle.plant;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * One thread's arrays for one plant: state, inputs, outputs and the energy that has passed. {@link #advance} moves the whole
@@ -17,6 +18,18 @@ public final class Run {
     private static final double LONGEST = 0.4;
 
     private static final int MOST_PARTS = 64;
+
+    private static final List<State> ENGINE_AND_GEARBOX = List.of(
+            State.METAL,
+            State.JACKET,
+            State.OIL,
+            State.RADIATOR_INLET,
+            State.RADIATOR_MIDDLE,
+            State.RADIATOR_OUTLET,
+            State.HEATER,
+            State.WAX,
+            State.WAX_PLAY,
+            State.SUMP);
 
     private final Plant plant;
     private final Work work;
@@ -191,6 +204,11 @@ public final class Run {
     public void put(double[] state) {
         System.arraycopy(state, 0, x, 0, State.COUNT);
         EngineLoop.play(plant.values(), x);
+    }
+
+    /** Sets engine, coolant and gearbox to one temperature, K. */
+    public void warm(double temperature) {
+        ENGINE_AND_GEARBOX.forEach(node -> set(node, temperature));
     }
 
     /** A copy of the state. */
