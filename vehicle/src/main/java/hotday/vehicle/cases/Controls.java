@@ -6,6 +6,7 @@ import hotday.vehicle.controller.CompressorInputs;
 import hotday.vehicle.controller.CompressorLimits;
 import hotday.vehicle.controller.CompressorRules;
 import hotday.vehicle.controller.Controller;
+import hotday.vehicle.controller.Hold;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.plant.Input;
@@ -27,6 +28,7 @@ final class Controls {
     private final Inputs seen = new Inputs();
     private final CompressorInputs felt = new CompressorInputs();
     private final double rated;
+    private boolean cutOut;
 
     Controls(VehicleSpec spec) {
         fan = new Controller(Schedule.of(spec.schedule()));
@@ -44,6 +46,7 @@ final class Controls {
         for (int i = 0; i < warmUp * Controller.RATE; i++) {
             tick(run, phase);
         }
+        cutOut = false;
     }
 
     void tick(Run run, Phase phase) {
@@ -62,6 +65,11 @@ final class Controls {
         run.set(Input.FAN_DEMAND, fan.outputShare());
     }
 
+    /** Whether coolant or head pressure have cut the compressor out since the start. */
+    boolean cutOut() {
+        return cutOut;
+    }
+
     private boolean engaged(Run run, boolean running, boolean asked) {
         felt.request(asked, FRESH);
         felt.running(running);
@@ -71,6 +79,8 @@ final class Controls {
         felt.suctionPressure(run.get(Output.SUCTION_PRESSURE));
         felt.load(Math.max(0.0, run.get(Output.BRAKE_POWER)) / rated);
         felt.coolantTemperature(run.coolantReading());
-        return compressor.step(felt);
+        boolean engaged = compressor.step(felt);
+        cutOut |= compressor.hold() == Hold.HIGH_PRESSURE || compressor.hold() == Hold.COOLANT;
+        return engaged;
     }
 }

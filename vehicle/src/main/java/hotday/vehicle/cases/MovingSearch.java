@@ -4,39 +4,35 @@ import hotday.vehicle.cases.Tries.Try;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Fan by its schedule; the first limit closed, the others read off the same tries. A try in time is thousands of steps, a rest of
- * the phase that the case is most like some dozen evaluations: headrooms at rest, moved onto the tries so far, tell where to try next.
- */
+/** Fan by its schedule; the first limit closed, the others read off the same tries, each of them thousands of steps. */
 final class MovingSearch {
     private static final double CLOSE = 0.3; // K, a last move; what is left is a tenth of it
-    private static final double STRAIGHT =
-            1.0; // K, a last move over which headrooms run as they did between the last two tries
-    private static final double LEFT = 0.05; // K of it that may come of their not being parallel to those at rest
+    private static final double CLOSED = 0.1; // K, where a headroom jumps
+    private static final double CLOSE_WHERE_STRAIGHT = 1.0; // K
+    private static final double AT_CLOSE = 1.0; // K of room that a try so near may have, and per K
+    private static final double STEEPEST_AT_CLOSE = 4.0;
     private static final double CLOSE_AT_REST = 0.01; // K
-    private static final double LONGEST_STEP = 30.0; // K
-    private static final double FLATTEST = 0.8; // kelvin of room lost per kelvin, on the way up
-    private static final double STEEPEST = 1.2; // and won on the way down
+    private static final double FLATTEST = 0.4; // kelvin of room lost per kelvin, on the way up
+    private static final double STEEPEST = 2.0; // and won on the way down
     private static final int MOST_TRIES = 14;
-    private static final Limit[] LIMITS = Limit.values();
 
     private final Tries tries;
-    private final List<Anchor> anchors = new ArrayList<>();
-    private boolean likely = true;
+    private final Forecast forecast;
+    private Try holding; // the hottest that holds, below what fails
+    private Try failing; // the coolest that fails
+    private boolean held; // the next try is not where the forecast has it, but a safe step towards that
 
     MovingSearch(Tries tries) {
         this.tries = tries;
+        this.forecast = new Forecast(tries);
     }
-
-    /** A try, and how far its headrooms are from those at rest, over the steepness of each. */
-    private record Anchor(Try made, double[] shift) {}
 
     List<Ceiling.Crossing> crossings(double start) {
         double first = close(start, 2);
         boolean inside = first > AmbientCeiling.LOWEST && first < AmbientCeiling.HIGHEST;
-        Limit binding = inside && likely ? tightest(first) : null;
+        Limit binding = inside ? forecast.tightest(first) : null;
         List<Ceiling.Crossing> all = new ArrayList<>();
-        for (Limit limit : LIMITS) {
+        for (Limit limit : Limit.values()) {
             if (limit == binding) {
                 all.add(new Ceiling.Crossing(limit, first, Ceiling.Reach.FOUND, false));
             } else if (tries.trial.judges(limit)) {
@@ -51,115 +47,68 @@ final class MovingSearch {
         double now = Crossover.clamp(guess);
         for (int i = 1; i <= MOST_TRIES; i++) {
             make(now);
-            double next = next(now);
-            if (next == now || (i >= (likely ? fewest : 2) && near(next, now))) {
+            double next = next();
+            if (next == now || (i >= (forecast.rests() ? fewest : 2) && near(next))) {
                 return next;
             }
-            now = next;
+            now = tellsMore(next);
         }
         return now;
     }
 
-    private boolean near(double next, double now) {
-        double move = Math.abs(next - now);
-        if (move < CLOSE) {
+    private void make(double ambient) {
+        forecast.learn(tries.at(ambient));
+        failing = tries.coolestFailing();
+        holding = tries.hottestHolding(failing);
+    }
+
+    private boolean enclosed() {
+        return holding != null && failing != null;
+    }
+
+    private double next() {
+        held = false;
+        return enclosed()
+                ? Crossover.between(
+                        forecast::least,
+                        holding.ambient,
+                        failing.ambient,
+                        holding.least(),
+                        failing.least(),
+                        CLOSE_AT_REST)
+                : beyond(holding == null ? failing : holding);
+    }
+
+    private boolean near(double next) {
+        if (enclosed() && failing.ambient - holding.ambient < CLOSED) {
             return true;
         }
-        double turn = 0.0;
-        for (Limit limit : LIMITS) {
-            turn = Math.max(turn, Math.abs(turn(limit)));
-        }
-        return anchors.size() > 1 && likely && move < STRAIGHT && move * turn < LEFT;
+        Try nearest = tries.nearest(next);
+        double move = Math.abs(nearest.ambient - next);
+        boolean close = move < CLOSE || (move < CLOSE_WHERE_STRAIGHT && forecast.straight(next, move));
+        return !held && close && Math.abs(nearest.least()) < AT_CLOSE + STEEPEST_AT_CLOSE * move;
     }
 
-    private void make(double ambient) {
-        Try made = tries.at(ambient);
-        double[] shift = new double[LIMITS.length];
-        likely &= tries.trial.settleLike(ambient);
-        for (Limit limit : LIMITS) {
-            double room = tries.room(limit);
-            shift[limit.ordinal()] = Double.isInfinite(room) ? 0.0 : (made.room(limit) - room) / limit.perKelvin();
-        }
-        if (cutOut(made)) {
-            shift[Limit.CABIN_COOLING.ordinal()] = 0.0;
-        }
-        anchors.add(new Anchor(made, shift));
+    /** Where a forecast that jumps leads next to an old try, the middle. */
+    private double tellsMore(double next) {
+        boolean old = Math.abs(tries.nearest(next).ambient - next) < CLOSE;
+        return old && enclosed() ? 0.5 * (holding.ambient + failing.ambient) : next;
     }
 
-    /** The compressor may have been cut out by coolant or head pressure: what the cabin then lacks says nothing of cooler days. */
-    private static boolean cutOut(Try made) {
-        return made.room(Limit.COOLANT) < 0.0 || made.room(Limit.HEAD_PRESSURE) < 0.0;
+    /** All tries hold, or all fail: as far on as the forecast has it, but not further than headrooms may run. */
+    private double beyond(Try outermost) {
+        double next = Crossover.find(forecast::least, outermost.ambient, CLOSE_AT_REST);
+        double room = room(outermost);
+        double safe = Crossover.clamp(outermost.ambient + room / (room > 0.0 ? FLATTEST : STEEPEST));
+        held = next > safe;
+        return Math.min(next, safe);
     }
 
-    private double next(double now) {
-        if (likely) {
-            double next = Crossover.find(this::least, now, CLOSE_AT_REST);
-            if (likely) {
-                return paced(next);
-            }
-        }
-        return secant();
-    }
-
-    /** A rest's headroom may stay for long, cabin cooling above all, and may then fall off. */
-    private double paced(double next) {
-        Try last = anchors.get(anchors.size() - 1).made();
-        double room = cutOut(last)
-                ? Math.min(last.room(Limit.COOLANT), last.room(Limit.HEAD_PRESSURE) / Limit.HEAD_PRESSURE.perKelvin())
-                : last.least();
-        return Crossover.clamp(Math.min(next, last.ambient + room / (room > 0.0 ? FLATTEST : STEEPEST)));
-    }
-
-    /** Least headroom as it may be in time, from the rest there. */
-    private double least(double ambient) {
-        return likely(tightest(ambient), ambient);
-    }
-
-    /** The limit with that headroom. */
-    private Limit tightest(double ambient) {
-        likely &= tries.trial.settleLike(ambient);
-        Limit tightest = LIMITS[0];
-        for (Limit limit : LIMITS) {
-            if (likely(limit, ambient) < likely(tightest, ambient)) {
-                tightest = limit;
-            }
-        }
-        return tightest;
-    }
-
-    /** Headroom by the last rest there, over the steepness of the limit. */
-    private double likely(Limit limit, double ambient) {
-        return tries.room(limit) / limit.perKelvin() + shift(limit, ambient);
-    }
-
-    /** On the line through the last two tries. */
-    private double shift(Limit limit, double ambient) {
-        Anchor last = anchors.get(anchors.size() - 1);
-        return last.shift()[limit.ordinal()] + turn(limit) * (ambient - last.made().ambient);
-    }
-
-    /** How the shift changes with the outside temperature, over the last two tries. */
-    private double turn(Limit limit) {
-        if (anchors.size() == 1) {
-            return 0.0;
-        }
-        Anchor last = anchors.get(anchors.size() - 1);
-        Anchor before = anchors.get(anchors.size() - 2);
-        int i = limit.ordinal();
-        return (last.shift()[i] - before.shift()[i]) / (last.made().ambient - before.made().ambient);
-    }
-
-    /** Without a rest to go by. */
-    private double secant() {
-        Try last = anchors.get(anchors.size() - 1).made();
-        double slope = -1.0;
-        if (anchors.size() > 1) {
-            Try before = anchors.get(anchors.size() - 2).made();
-            slope = (last.least() - before.least()) / (last.ambient - before.ambient);
-            slope = Math.max(-2.0, Math.min(-0.4, slope));
-        }
-        double step = Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, -last.least() / slope));
-        return Crossover.clamp(last.ambient + step);
+    /** What a step may go by, K. */
+    private static double room(Try made) {
+        return made.cutOut()
+                ? Math.min(made.room(Limit.COOLANT), made.room(Limit.HEAD_PRESSURE) / Limit.HEAD_PRESSURE.perKelvin())
+                : made.least();
     }
 
     /** A limit's crossing on the line through the two tries next to it. */

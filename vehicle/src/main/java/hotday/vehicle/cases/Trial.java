@@ -122,6 +122,11 @@ public final class Trial {
         return road.load();
     }
 
+    /** Whether coolant or head pressure cut the compressor out in the last try in time. */
+    boolean cutOut() {
+        return controls.cutOut();
+    }
+
     /** Why the first phase came to no rest in the last try; empty when it did or does not have to. */
     public Optional<Unrest> unrest() {
         return found ? Optional.empty() : rest.unrest();
@@ -175,8 +180,11 @@ public final class Trial {
         return rest.close();
     }
 
-    /** The last phase that could go on for ever: what a moving case is most like. */
+    /** The last phase that could go on for ever: what a moving case is most like, unless it ends on a trace. */
     private static Optional<Phase> lasting(Case kase) {
+        if (kase.phases().get(kase.phases().size() - 1).trace().isPresent()) {
+            return Optional.empty();
+        }
         return kase.phases().stream()
                 .filter(p -> p.trace().isEmpty() && p.engine() != Case.Engine.OFF)
                 .reduce((before, after) -> after);

@@ -4,12 +4,15 @@ import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.State;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
 /** Tries of one case on one plant, and what came of each; a new one starts at the rest of one next to it. */
 final class Tries {
     private static final Limit[] LIMITS = Limit.values();
+
+    private static final Comparator<Try> BY_AMBIENT = Comparator.comparingDouble(t -> t.ambient);
 
     final Trial trial;
     private final double allowance;
@@ -27,10 +30,12 @@ final class Tries {
         private final double[] rooms = new double[LIMITS.length];
         private final double[] worst = new double[LIMITS.length];
         private final boolean rests;
+        private final boolean cutOut;
 
         private Try(double ambient, Trial trial) {
             this.ambient = ambient;
             this.rests = trial.rest(state);
+            this.cutOut = trial.cutOut();
         }
 
         double room(Limit limit) {
@@ -39,6 +44,11 @@ final class Tries {
 
         double worst(Limit limit) {
             return worst[limit.ordinal()];
+        }
+
+        /** Whether coolant or head pressure cut the compressor out: what the cabin then lacks says nothing of cooler days. */
+        boolean cutOut() {
+            return cutOut;
         }
 
         /** Least headroom of all judged limits over the steepness that each has per kelvin, so that they compare. */
@@ -107,8 +117,26 @@ final class Tries {
         return all.get(all.size() - 1);
     }
 
+    /** The hottest of those that hold, on cooler days than another if there is one; null when none does. */
+    Try hottestHolding(Try failing) {
+        return all.stream()
+                .filter(t -> t.least() >= 0.0 && (failing == null || t.ambient < failing.ambient))
+                .max(BY_AMBIENT)
+                .orElse(null);
+    }
+
+    /** The coolest of those that fail; null when none does. */
+    Try coolestFailing() {
+        return all.stream().filter(t -> t.least() < 0.0).min(BY_AMBIENT).orElse(null);
+    }
+
+    /** The one next to an outside temperature, K. */
+    Try nearest(double ambient) {
+        return Collections.min(all, Comparator.comparingDouble(t -> Math.abs(t.ambient - ambient)));
+    }
+
     /** All so far, coldest first. */
     List<Try> sorted() {
-        return all.stream().sorted(Comparator.comparingDouble(t -> t.ambient)).toList();
+        return all.stream().sorted(BY_AMBIENT).toList();
     }
 }

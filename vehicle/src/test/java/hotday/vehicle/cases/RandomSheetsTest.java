@@ -35,6 +35,8 @@ class RandomSheetsTest {
     private static final double RESTLESS = 0.002; // share of tries
     private static final int CHECKED = 20; // tries that run away, followed in time
     private static final int HALF_A_DAY = 12 * 36_000; // ticks
+    private static final double LITTLE = 0.3; // K, to either side of a moving ceiling
+    private static final double CLOSED = 0.9; // share of moving ceilings
     private static final double CREEP = 1e-8; // per second, K or share; a rest proper is stiller than this
 
     private static final List<Case> CASES = StandardCases.steady();
@@ -105,6 +107,36 @@ class RandomSheetsTest {
         double tries = Arrays.stream(ends).sum();
         assertThat(ends[End.OVERHEATED.ordinal()] / tries).as("overheated").isLessThan(OVERHEATED);
         assertThat(ends[End.HUNTING.ordinal()] / tries).as("hunting").isLessThan(RESTLESS);
+    }
+
+    /**
+     * A little below a moving ceiling the case holds, a little above it does not. Not where a headroom jumps, as when the gearbox
+     * shifts or the fan comes on a little earlier: there may then be several crossings.
+     */
+    @Test
+    @Tag("slow")
+    void movingCeilingsAreClosed() throws IOException {
+        int[] closed = new int[2];
+        each(40, drawn -> {
+            Plant plant = Plant.compile(drawn.spec());
+            for (Case kase : StandardCases.all()) {
+                if (!kase.steady() && !kase.forCold()) {
+                    Ceiling c = new AmbientCeiling(drawn.spec()).find(plant, kase, 0.0);
+                    if (c.reach() == Ceiling.Reach.FOUND) {
+                        closed[1]++;
+                        boolean below = holds(drawn, plant, kase, c.ambient() - LITTLE);
+                        boolean above = holds(drawn, plant, kase, c.ambient() + LITTLE);
+                        closed[0] += below && !above ? 1 : 0;
+                    }
+                }
+            }
+        });
+        assertThat(closed[0] / (double) closed[1]).isGreaterThan(CLOSED);
+    }
+
+    private static boolean holds(Drawn drawn, Plant plant, Case kase, double ambient) {
+        Tries tries = new Tries(drawn.spec(), plant, kase, 0.0);
+        return tries.at(ambient).least() >= 0.0;
     }
 
     /** How a try ends. */
