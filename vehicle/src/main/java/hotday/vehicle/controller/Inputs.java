@@ -84,6 +84,6 @@ public final class Inputs {
     }
 
     static int whole(double value) {
-        return (int) Math.round(Math.max(COLDEST, Math.min(LARGEST, value)));
+        return (int) Math.floor(Math.max(COLDEST, Math.min(LARGEST, value)) + 0.5);
     }
 }

@@ -21,6 +21,8 @@ public final class Equilibrium {
     private static final int LOOK = 1_000; // steps between two looks for what runs away
     private static final double STILL = 1e-8; // per second, K or share; balances then close within 1e-7
     private static final State[] STATES = State.values();
+    private static final int[] ALL = moving(true);
+    private static final int[] WITHOUT_CONDITIONING = moving(false);
 
     private final Run run;
     private final PseudoTransient solver;
@@ -38,14 +40,14 @@ public final class Equilibrium {
 
     public Equilibrium(Run run) {
         this.run = run;
-        this.moving = moving(run.plant().conditioned());
+        this.moving = run.plant().conditioned() ? ALL : WITHOUT_CONDITIONING;
         int n = moving.length;
         y = new double[n];
         double[] low = new double[n];
         double[] high = new double[n];
         double[] scale = new double[n];
         for (int i = 0; i < n; i++) {
-            State state = State.values()[moving[i]];
+            State state = STATES[moving[i]];
             boolean kelvin = "K".equals(state.unit());
             low[i] = kelvin ? COLDEST : 0.0;
             high[i] = kelvin ? Unrest.HOTTEST : 1.0;
@@ -56,7 +58,7 @@ public final class Equilibrium {
     }
 
     private static int[] moving(boolean conditioned) {
-        return Arrays.stream(State.values())
+        return Arrays.stream(STATES)
                 .filter(s -> s != State.WAX_PLAY && s != State.CHARGE_DRAWN)
                 .filter(s -> conditioned || !s.ofConditioning())
                 .mapToInt(State::index)

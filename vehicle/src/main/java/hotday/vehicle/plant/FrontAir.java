@@ -1,5 +1,6 @@
 package hotday.vehicle.plant;
 
+import hotday.physics.exchanger.Decay;
 import hotday.vehicle.front.Lanes;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.VehicleSpec.CoreKind;
@@ -105,7 +106,7 @@ final class FrontAir {
             if (airSide > 0.0 && work.rate[l] > 0.0) {
                 double fluidSide = insideConductance * areaShare[l * kinds.length + core];
                 double ua = airSide * fluidSide / (airSide + fluidSide);
-                part = -work.rate[l] * Math.expm1(-ua / work.rate[l]);
+                part = work.rate[l] * Decay.gone(ua / work.rate[l]);
             }
             work.part[l] = part;
             sum += part;

@@ -2,6 +2,7 @@ package hotday.vehicle.plant;
 
 import hotday.physics.component.CoolerFeed;
 import hotday.physics.component.GearboxLosses;
+import hotday.physics.exchanger.Decay;
 import hotday.physics.exchanger.LiquidCooler;
 import hotday.physics.fluid.Oil;
 import hotday.physics.fluid.ViscosityFactor;
@@ -93,7 +94,7 @@ final class GearboxSide {
         }
         double k = front.conductance(core, conductance(frontConductance, flow), 1.0, work);
         double rate = flow * FLUID_HEAT;
-        double heat = -rate * Math.expm1(-k / rate) * (work.fluid - work.mean);
+        double heat = rate * Decay.gone(k / rate) * (work.fluid - work.mean);
         front.give(heat, work);
         work.fluid -= heat / rate;
         work.w[Output.GEARBOX_AIR_HEAT.ordinal()] = heat;

@@ -10,6 +10,7 @@ import hotday.physics.cycle.Expansion;
 import hotday.physics.cycle.Orifice;
 import hotday.physics.cycle.SaturatedPressure;
 import hotday.physics.cycle.ThermostaticValve;
+import hotday.physics.exchanger.Decay;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.VehicleSpec.CoreKind;
 import hotday.vehicle.spec.VehicleSpec.PlacedCore;
@@ -206,7 +207,7 @@ final class RefrigerantSide {
         if (!(airSide > 0.0 && rate > 0.0)) {
             return LEAST;
         }
-        return Math.max(LEAST, -rate * Math.expm1(-airSide * inside / (airSide + inside) / rate));
+        return Math.max(LEAST, rate * Decay.gone(airSide * inside / (airSide + inside) / rate));
     }
 
     /** Coil and cabin; gives the heat the coil takes, W. */
