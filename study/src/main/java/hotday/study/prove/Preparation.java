@@ -98,7 +98,7 @@ final class Preparation {
 
     private RunData prepare() {
         MissingChannels.refuse(recording.name(), channel -> optional(channel).isPresent());
-        double[] coolant = optional(ModelChannel.COOLANT_TEMPERATURE).orElseThrow();
+        double[] coolant = measured(ModelChannel.COOLANT_TEMPERATURE).orElseThrow();
         fill(Input.AMBIENT, ambient(coolant));
         pressure();
         double[] speed = optional(ModelChannel.VEHICLE_SPEED).orElseThrow();
@@ -123,7 +123,7 @@ final class Preparation {
                         !compressor && fact("air_conditioning") != Fact.OFF,
                         schedule(fan).isPresent())
                 .fill(start);
-        Optional<double[]> oil = optional(ModelChannel.OIL_TEMPERATURE);
+        Optional<double[]> oil = measured(ModelChannel.OIL_TEMPERATURE);
         double[] measuredOil = oil.orElseGet(() -> filled(Double.NaN));
         double resolution = recording
                 .channel(ModelChannel.COOLANT_TEMPERATURE)
@@ -184,6 +184,11 @@ final class Preparation {
                 .channel(channel)
                 .ifPresent(c -> sources.put(channel.key(), c.column() + " [" + c.unit() + "]")));
         return values.filter(v -> !Double.isNaN(first(v)));
+    }
+
+    /** A channel that the model is held against: what a pause of the logger hides is not measured. */
+    private Optional<double[]> measured(ModelChannel channel) {
+        return optional(channel).map(v -> Pauses.blank(v, grid, step, recording.time()));
     }
 
     private void fill(Input slot, double[] values) {
@@ -360,6 +365,8 @@ final class Preparation {
         Drive drive = new Drive(spec);
         Run run = new Run(Plant.compile(spec));
         double heating = spec.engine().heatingValue();
+        boolean[] burning = boost.map(b -> burning(manifold.orElseThrow(), engineSpeed.orElseThrow(), speed))
+                .orElseGet(() -> new boolean[grid.length]);
         for (int i = 0; i < grid.length; i++) {
             int at = i * Input.COUNT;
             run.setInputs(inputs, at);
@@ -372,17 +379,39 @@ final class Preparation {
             double own = fuel.isPresent() ? heating * fuel.get()[i] : run.get(Input.FUEL_POWER);
             if (boost.isPresent() && !Double.isNaN(manifold.get()[i])) {
                 own = boost.get().power(manifold.get()[i], n);
+                own = burning[i] ? Math.max(own, FilterBurning.fuelPower(spec.engine(), manifold.get()[i], n)) : own;
             }
             boolean turns = n >= ENGINE_STANDS;
             inputs[at + Input.ENGINE_SPEED.index()] = turns ? n : 0.0;
             inputs[at + Input.FUEL_POWER.index()] = turns ? Math.max(0.0, own) : 0.0;
             if (turns && ownFuel.length > 0) {
-                ownFuel[i] = spec.engine().fuelLine().fuelPower(ACCESSORY_POWER, n);
+                ownFuel[i] = burning[i]
+                        ? inputs[at + Input.FUEL_POWER.index()]
+                        : spec.engine().fuelLine().fuelPower(ACCESSORY_POWER, n);
             }
             if (turns) {
                 driveline(at);
             }
         }
+    }
+
+    private boolean[] burning(double[] manifold, double[] engineSpeed, double[] speed) {
+        double idle = BoostFuel.idlePressure(manifold, engineSpeed, speed);
+        boolean[] burning = FilterBurning.in(manifold, engineSpeed, idle, step);
+        int rows = 0;
+        for (boolean b : burning) {
+            rows += b ? 1 : 0;
+        }
+        if (rows > 0) {
+            findings.add(Finding.note(
+                            "filter-burning",
+                            "run " + recording.name() + ": for " + Math.round(rows * step / 60.0)
+                                    + " min the intake of the diesel is throttled, as it is while its exhaust filter burns"
+                                    + " itself clean; fuel is worked out from the air that the exhaust's heat needs.")
+                    .with("run", recording.name())
+                    .with("length_s", rows * step));
+        }
+        return burning;
     }
 
     /** What the driveline takes from the crank: what the fuel stands for less the accessories. */

@@ -130,8 +130,8 @@ public final class Prove {
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;
             for (double t : run.coolant()) {
-                low = Math.min(low, t);
-                high = Math.max(high, t);
+                low = Double.isNaN(t) ? low : Math.min(low, t);
+                high = Double.isNaN(t) ? high : Math.max(high, t);
             }
             if (!(high > low)) {
                 throw InputException.at(

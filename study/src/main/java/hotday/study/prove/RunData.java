@@ -30,7 +30,7 @@ import java.util.Optional;
  * @param schedule what drives the fan when nobody recorded it but the sheet says that its own schedule is in the car
  * @param thermostatBlocked true when the thermostat was held open, as field tests of cooling systems have it
  * @param ownFuel fuel power that the turning engine needs for itself and its accessories, W a row, where fuel was not recorded
- *     but follows from load: what lies above is in doubt; empty where fuel was recorded
+ *     but follows from load: what lies above is in doubt (all of it where a filter burns itself clean); empty where fuel was recorded
  * @param sources what each input was taken from, for the report
  * @param findings what was found in the recording and done about it
  */

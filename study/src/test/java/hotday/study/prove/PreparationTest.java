@@ -114,6 +114,19 @@ class PreparationTest {
     }
 
     @Test
+    void aThrottledDieselBurnsItsFilterAndMoreFuelThanItsBoostSays() {
+        Column open = new Column("manifold_pressure", "kPa abs", t -> 100.0);
+        Column shut = new Column("manifold_pressure", "kPa abs", t -> t < 40 ? 100.0 : 70.0);
+        RunData usual = prepared(diesel, STARTS, REVS, open);
+        RunData burning = prepared(diesel, STARTS, REVS, shut);
+        int last = burning.size() - 1;
+        assertThat(keys(usual)).doesNotContain("filter-burning");
+        assertThat(keys(burning)).contains("filter-burning");
+        assertThat(burning.input(last, Input.FUEL_POWER)).isGreaterThan(1.2 * usual.input(last, Input.FUEL_POWER));
+        assertThat(burning.ownFuel()[last]).isEqualTo(burning.input(last, Input.FUEL_POWER));
+    }
+
+    @Test
     void airFlowIsRefusedWhereTheIdlingEngineIsNotThrottled() {
         RunData run = prepared(petrol, STARTS, REVS, AIR, manifold(98.0, 160.0));
         assertThat(keys(run)).contains("air-flow-is-no-fuel", "fuel-worked-out");
