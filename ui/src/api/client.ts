@@ -1,0 +1,66 @@
+import type { Answer, Build, Change, FaultyAnswer, Saved, Shop } from './types';
+
+/** A refusal of the server, or no server at all, as a sentence for people. */
+export class ServerError extends Error {}
+
+interface Refusal {
+  readonly error?: string;
+  readonly message?: string;
+}
+
+async function ask(path: string, init?: RequestInit): Promise<Response> {
+  try {
+    return await fetch(`api/${path}`, { cache: 'no-store', ...init });
+  } catch {
+    throw new ServerError('Hotday does not answer. Is it still running on this machine?');
+  }
+}
+
+async function body<T>(response: Response): Promise<T> {
+  try {
+    return (await response.json()) as T;
+  } catch {
+    throw new ServerError(`The answer cannot be read (status ${response.status}).`);
+  }
+}
+
+async function good<T>(response: Response): Promise<T> {
+  if (!response.ok) {
+    const refusal = await body<Refusal>(response);
+    throw new ServerError(refusal.message ?? `Refused (status ${response.status}).`);
+  }
+  return body<T>(response);
+}
+
+const build = (id: string): string => `builds/${encodeURIComponent(id)}`;
+
+const sending = (method: string, content: unknown): RequestInit => ({
+  method,
+  headers: { 'Content-Type': 'application/json' },
+  body: JSON.stringify(content),
+});
+
+export async function readShop(): Promise<Shop> {
+  return good(await ask('shop'));
+}
+
+export async function readBuild(id: string): Promise<Build> {
+  return good(await ask(build(id)));
+}
+
+export async function tryChanges(id: string, changes: readonly Change[]): Promise<Answer> {
+  return good(await ask(`${build(id)}/try`, sending('POST', { changes })));
+}
+
+export async function saveChanges(id: string, version: string, changes: readonly Change[]): Promise<Saved> {
+  const response = await ask(build(id), sending('PUT', { version, changes }));
+  if (response.status === 409) {
+    const refusal = await body<Refusal>(response);
+    return { kind: 'changed-elsewhere', message: refusal.message ?? 'The sheet was changed elsewhere.' };
+  }
+  if (response.status === 422) {
+    return { kind: 'faults', findings: (await body<FaultyAnswer>(response)).findings };
+  }
+  const saved = await good<{ version: string; answer: Answer }>(response);
+  return { kind: 'saved', ...saved };
+}

@@ -1,0 +1,11 @@
+import { render } from 'preact';
+import { App } from './views/App';
+import './style/base.css';
+import './style/shop.css';
+import './style/build.css';
+import './style/print.css';
+
+const page = document.getElementById('page');
+if (page) {
+  render(<App />, page);
+}

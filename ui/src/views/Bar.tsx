@@ -1,0 +1,64 @@
+import type { Ceiling } from '../api/types';
+import { withUnit } from '../lib/units';
+import type { Desk } from '../state/desk';
+import { units } from '../state/settings';
+import { Verdict } from './Verdict';
+
+/** Stays in sight: the worst ceiling and what can be done with the changes. */
+export function Bar({ desk }: { desk: Desk }) {
+  const { past, now, future } = desk.history.value;
+  const changed = Object.keys(now).length;
+  return (
+    <section class="strip" aria-label="Worst ceiling and changes">
+      <div class="gist">
+        <Worst desk={desk} />
+        <p class="state" role="status">{state(desk, changed)}</p>
+      </div>
+      <div class="actions" role="group" aria-label="Changes">
+        <button type="button" disabled={past.length === 0} aria-keyshortcuts="Control+Z" onClick={() => desk.undo()}>Undo</button>
+        <button type="button" disabled={future.length === 0} aria-keyshortcuts="Control+Shift+Z" onClick={() => desk.redo()}>Redo</button>
+        <button type="button" aria-pressed={desk.comparing.value} onClick={() => { desk.comparing.value = !desk.comparing.value; }}>
+          Compare<span class="wide"> with saved</span>
+        </button>
+        <button type="button" class="main" disabled={changed === 0 || desk.saving.value} onClick={() => void desk.save()}>Save</button>
+      </div>
+      {desk.trouble.value && <p class="notice bad" role="alert">{desk.trouble.value}</p>}
+      {desk.conflict.value && (
+        <div class="notice bad" role="alert">
+          <p>{desk.conflict.value.message}</p>
+          <div class="actions">
+            <button type="button" onClick={() => void desk.settle(true)}>Read it again and lay my changes over it</button>
+            <button type="button" onClick={() => void desk.settle(false)}>Read it again and throw my changes away</button>
+          </div>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function state(desk: Desk, changed: number): string {
+  if (desk.saving.value) {
+    return 'Saving ...';
+  }
+  if (desk.told.value !== '') {
+    return desk.told.value;
+  }
+  return changed === 0 ? 'As saved' : changed === 1 ? '1 change, not saved' : `${changed} changes, not saved`;
+}
+
+function worstOf(ceilings: readonly Ceiling[]): Ceiling | undefined {
+  return [...ceilings].sort((a, b) => a.ceiling_degC - b.ceiling_degC)[0];
+}
+
+function Worst({ desk }: { desk: Desk }) {
+  const worst = worstOf(desk.good.value?.ceilings ?? []);
+  if (!worst) {
+    return <p class="worst-line">No ceilings before the sheet is in order.</p>;
+  }
+  return (
+    <p class="worst-line">
+      <b class="number">{withUnit(worst.ceiling_degC, 'degC', units.value)}</b> <Verdict holds={worst.holds} />
+      <span class="wide"> {worst.title}</span>
+    </p>
+  );
+}

@@ -1,0 +1,77 @@
+import { useEffect, useMemo } from 'preact/hooks';
+import { Desk } from '../state/desk';
+import { Bar } from './Bar';
+import { Ceilings, LimitsNow } from './Ceilings';
+import { Compare } from './Compare';
+import { Drawing } from './Drawing';
+import { Findings } from './Findings';
+import { PartPanel } from './PartPanel';
+import { Values } from './Values';
+
+/** Plain typing is undone by the field itself. */
+function typing(target: EventTarget | null): boolean {
+  return target instanceof HTMLInputElement && target.dataset['typing'] !== undefined;
+}
+
+function useUndoKeys(desk: Desk): void {
+  useEffect(() => {
+    const down = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z' || typing(event.target)) {
+        return;
+      }
+      event.preventDefault();
+      if (event.shiftKey) {
+        desk.redo();
+      } else {
+        desk.undo();
+      }
+    };
+    window.addEventListener('keydown', down);
+    return () => window.removeEventListener('keydown', down);
+  }, [desk]);
+}
+
+export function BuildView({ id }: { id: string }) {
+  const desk = useMemo(() => new Desk(id), [id]);
+  useEffect(() => {
+    void desk.open();
+  }, [desk]);
+  useUndoKeys(desk);
+  const build = desk.build.value;
+  useEffect(() => {
+    document.title = `${build?.name ?? id} - Hotday`;
+  }, [build?.name, id]);
+
+  if (!build) {
+    return (
+      <div class="build">
+        <h1>{id}</h1>
+        {desk.trouble.value
+          ? <div class="notice bad" role="alert"><p>{desk.trouble.value}</p><button type="button" onClick={() => void desk.open()}>Try again</button></div>
+          : <p role="status">Reading the sheet and predicting ...</p>}
+      </div>
+    );
+  }
+  return (
+    <div class="build">
+      <div class="title">
+        <h1>{build.name}</h1>
+        {build.note !== '' && <p class="note">{build.note}</p>}
+      </div>
+      <Bar desk={desk} />
+      <Findings desk={desk} />
+      {desk.comparing.value && <Compare desk={desk} />}
+      <div class="bench">
+        <div class="left">
+          <Drawing desk={desk} />
+          <PartPanel desk={desk} />
+        </div>
+        <div class="right">
+          <Ceilings desk={desk} />
+          <LimitsNow desk={desk} />
+        </div>
+      </div>
+      <Values desk={desk} />
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+import { signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { readShop, ServerError } from '../api/client';
+import type { Shop, ShopBuild, Stage, Worst } from '../api/types';
+import { change, withUnit } from '../lib/units';
+import { buildLink } from '../state/route';
+import { units } from '../state/settings';
+import { Verdict } from './Verdict';
+
+const shop = signal<Shop | null>(null);
+const trouble = signal<string | null>(null);
+const wanted = signal('');
+
+async function load(): Promise<void> {
+  try {
+    shop.value = await readShop();
+    trouble.value = null;
+  } catch (reason) {
+    trouble.value = reason instanceof ServerError ? reason.message : String(reason);
+  }
+}
+
+export function ShopView() {
+  useEffect(() => {
+    document.title = 'Builds - Hotday';
+    void load();
+  }, []);
+  const words = wanted.value.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = shop.value?.builds.filter((b) => words.every((w) => textOf(b).includes(w))) ?? [];
+  return (
+    <div class="shop">
+      <div class="shop-head">
+        <h1>{shop.value ? `Builds of ${shop.value.shop}` : 'Builds'}</h1>
+        <label class="search">
+          <span>Search</span>
+          <input type="search" value={wanted.value} onInput={(e) => { wanted.value = e.currentTarget.value; }} />
+        </label>
+      </div>
+      <p class="count" role="status">
+        {shop.value ? counted(found.length, shop.value.builds.length) : trouble.value ? '' : 'Reading the shop and predicting each build ...'}
+      </p>
+      {trouble.value && (
+        <div class="notice bad" role="alert">
+          <p>{trouble.value}</p>
+          <button type="button" onClick={() => void load()}>Try again</button>
+        </div>
+      )}
+      <ul class="tags">
+        {found.map((build) => <Tag key={build.id} build={build} />)}
+      </ul>
+    </div>
+  );
+}
+
+const textOf = (b: ShopBuild): string => `${b.id} ${b.name} ${b.note} ${b.worst?.binding_title ?? ''}`.toLowerCase();
+
+function counted(found: number, all: number): string {
+  const builds = all === 1 ? '1 build' : `${all} builds`;
+  return found === all ? builds : `${found} of ${builds}`;
+}
+
+function Tag({ build }: { build: ShopBuild }) {
+  const faults = build.faults.length;
+  return (
+    <li class="tag">
+      <h2><a href={buildLink(build.id)}>{build.name}</a></h2>
+      {build.note !== '' && <p class="note">{build.note}</p>}
+      {faults > 0 && (
+        <p class="faults"><span class="sign" aria-hidden="true">!</span>{faults === 1 ? '1 fault in the sheet' : `${faults} faults in the sheet`}</p>
+      )}
+      {build.worst ? <WorstOf worst={build.worst} /> : <p class="quiet">No ceilings before the sheet is in order.</p>}
+      <Stages stage={build.stage} />
+    </li>
+  );
+}
+
+function WorstOf({ worst }: { worst: Worst }) {
+  const at = (degC: number): string => withUnit(degC, 'degC', units.value);
+  return (
+    <div class="worst">
+      <p class="big">{at(worst.ceiling_degC)}</p>
+      <div>
+        <p><Verdict holds={worst.holds} /> on its design day of {at(worst.day_degC)} ({change(worst.ceiling_degC - worst.day_degC, units.value)})</p>
+        <p>Worst case: {worst.title}; <strong>{worst.binding_title}</strong> gives way first.</p>
+      </div>
+    </div>
+  );
+}
+
+const STEPS: readonly (readonly [keyof Stage, string])[] = [
+  ['sheet', 'sheet'], ['predicted', 'predicted'], ['commissioned', 'commissioned'], ['proven', 'proven'], ['signed', 'signed'],
+];
+
+function Stages({ stage }: { stage: Stage }) {
+  return (
+    <ol class="stages" aria-label="Where it stands">
+      {STEPS.map(([key, word]) => (
+        <li key={key} class={stage[key] ? 'done' : 'open'}>
+          <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+            <rect x="2" y="2" width="16" height="16" rx="2" />
+            {stage[key] && <path d="M5.500 10.500 9 14l5.500-8" />}
+          </svg>
+          {word}
+          <span class="unseen">{stage[key] ? ': done' : ': not yet'}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
