@@ -57,6 +57,19 @@ function hit(part: Part, box: Box, x: number, y: number): boolean {
   return inside(box, x, y, rim) && !inside(box, x, y, -rim);
 }
 
+/** The chosen part lies on top for the finger, and is never thinner than one. */
+function Grip({ box, free }: { box: Box; free: boolean }) {
+  const w = Math.max(2 * REACH, box.w);
+  const h = Math.max(2 * REACH, box.h);
+  const x = box.x + (box.w - w) / 2;
+  const y = box.y + (box.h - h) / 2;
+  return <rect class={free ? 'around free' : 'around'} x={x} y={y} width={w} height={h} />;
+}
+
+/** Inside the grip of a part. */
+const gripped = (box: Box, x: number, y: number): boolean =>
+  Math.abs(x - box.x - box.w / 2) <= Math.max(REACH, box.w / 2) && Math.abs(y - box.y - box.h / 2) <= Math.max(REACH, box.h / 2);
+
 const holds = (part: Part, box: Box): readonly Hold[] => holdsOf(part, Math.min(box.w, box.h) >= ROOM_FOR_EDGES);
 
 function said(part: Part, units: UnitChoice): string {
@@ -106,7 +119,7 @@ export function FrontView(props: Props) {
     const under = [...parts.filter((p) => p.kind !== 'core'), ...parts.filter((p) => p.kind === 'core')]
       .filter((part) => hit(part, box(part), x, y));
     const hold = handleAt(x, y);
-    const again = active !== null && (hold !== null || inside(box(active), x, y, 0) || under.includes(active));
+    const again = active !== null && (hold !== null || gripped(box(active), x, y) || under.includes(active));
     const part = again ? active : under[0];
     if (!part) {
       props.choose(null);
@@ -197,7 +210,7 @@ export function FrontView(props: Props) {
       const speed = withUnit(part.core?.air_speed_m_s ?? 0, 'm/s', units);
       const warm = withUnit(part.core?.air_degC ?? 0, 'degC', units);
       const name = `${i + 1} ${part.title}`;
-      return [[name, `${speed}, ${warm}`], [name, speed, warm], [`${i + 1}`]];
+      return [[name, `${speed}, ${warm}`], [`${name} ${speed}, ${warm}`], [name, speed, warm], [...name.replace(' ', '\u00a0').split(' '), speed, warm], [name], [`${i + 1}`]];
     }),
   );
   const face = boxOf({ left_mm: 0, bottom_mm: 0, width_mm: stack.width_mm, height_mm: stack.height_mm }, frame);
@@ -216,16 +229,16 @@ export function FrontView(props: Props) {
     >
       <Hatches />
       <rect class="face" x={face.x} y={face.y} width={face.w} height={face.h} />
-      <g aria-hidden="true">
-        <Fans stack={stack} frame={frame} />
-      </g>
-      {props.ghost && <Ghosts stack={props.ghost} frame={frame} />}
       {[...cores].reverse().map((part) => (
         <Shape key={part.id} part={part} box={box(part)} chosen={part.id === chosen} />
       ))}
+      <g aria-hidden="true">
+        <Fans stack={stack} frame={frame} />
+      </g>
       {parts.filter((p) => p.kind !== 'core').map((part) => (
         <Shape key={part.id} part={part} box={box(part)} chosen={part.id === chosen} />
       ))}
+      {props.ghost && <Ghosts stack={props.ghost} frame={frame} />}
       <g aria-hidden="true" class="words">
         {words.map((label, i) =>
           label.lines.map((line, n) => (
@@ -239,7 +252,7 @@ export function FrontView(props: Props) {
         return (
           <rect
             key={part.id}
-            class={`reach${part.id === chosen ? ' chosen' : ''}${movable(part) ? ' movable' : ''}`}
+            class={part.id === chosen ? 'reach chosen' : 'reach'}
             x={b.x} y={b.y} width={Math.max(1, b.w)} height={Math.max(1, b.h)}
             tabIndex={0}
             role="button"
@@ -258,6 +271,7 @@ export function FrontView(props: Props) {
       })}
       {active && (
         <g aria-hidden="true" class="handles">
+          <Grip box={box(active)} free={movable(active)} />
           {holds(active, box(active)).map((hold) => {
             const { x, y } = spot(box(active), hold);
             const turned = hold.x !== 0 && hold.y !== 0 ? (hold.x === hold.y ? 'rising' : 'falling') : hold.x !== 0 ? 'across' : 'upright';

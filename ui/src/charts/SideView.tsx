@@ -30,7 +30,7 @@ function drawn(stack: Stack, scale: number): { readonly cores: readonly Drawn[];
   const cores: Drawn[] = [];
   for (const layer of layersOf(stack)) {
     const deepest = Math.max(...layer.map((core) => core.depth_mm)) * scale;
-    cores.push(...layer.map((core) => ({ core, x, w: Math.max(2, core.depth_mm * scale) })));
+    cores.push(...layer.map((core) => ({ core, x, w: core.depth_mm * scale })));
     x += deepest + GAP;
   }
   return { cores, end: x };

@@ -1,4 +1,4 @@
-import { inUnit, unitName, type UnitChoice } from '../lib/units';
+import { inUnit, type UnitChoice } from '../lib/units';
 
 interface Props {
   readonly ceiling: number;
@@ -29,7 +29,7 @@ export function Thermometer({ ceiling, reach, saved, day, holds, units }: Props)
       ))}
       {TICKS.map((t) => (
         <text key={t} class="tick" x={percent(at(t))} y="57" text-anchor={t === LOW ? 'start' : t === HIGH ? 'end' : 'middle'}>
-          {`${Math.round(inUnit(t, 'degC', units))}${t === HIGH ? ` ${unitName('degC', units)}` : ''}`}
+          {Math.round(inUnit(t, 'degC', units))}
         </text>
       ))}
       {saved !== null && <svg x={percent(at(saved))} y="24" overflow="visible"><path class="saved" d="M0 -14 9 0 0 14 -9 0Z" /></svg>}

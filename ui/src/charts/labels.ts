@@ -6,49 +6,58 @@ export interface Label {
   readonly lines: readonly string[];
 }
 
-const LINE = 19;
+export const LINE_HEIGHT = 19;
 const PAD = 6;
-const PX_PER_LETTER = 8.8;
+/** More of a label than this share over a box in front would seem to belong to that box. */
+const MOST_COVERED = 0.08;
 
-const widest = (lines: readonly string[]): number => PX_PER_LETTER * Math.max(...lines.map((line) => line.length));
+const pen = document.createElement('canvas').getContext('2d');
+
+function widest(lines: readonly string[]): number {
+  if (pen) {
+    pen.font = `bold 16px ${getComputedStyle(document.body).fontFamily}`;
+  }
+  return Math.max(...lines.map((line) => pen?.measureText(line).width ?? 9 * line.length));
+}
 
 function spots(box: Box, w: number, h: number): readonly Box[] {
   const left = box.x + PAD;
   const right = box.x + box.w - PAD - w;
   const top = box.y + PAD;
   const low = box.y + box.h - PAD - h;
-  const middle = box.x + (box.w - w) / 2;
-  const xs = [left, middle, right];
+  const xs = [left, (left + right) / 2, right];
   const ys = [top, (top + low) / 2, low];
   return ys.flatMap((y) => xs.map((x) => ({ x, y, w, h })));
 }
 
+/** Where the words stand inside their box, clear of words already put and of the boxes in front; null where they do not fit. */
+function spotFor(box: Box, lines: readonly string[], inFront: readonly Box[], taken: readonly Box[]): Box | null {
+  const w = widest(lines);
+  const h = lines.length * LINE_HEIGHT;
+  if (w > box.w - 2 * PAD || h > box.h - PAD) {
+    return null;
+  }
+  const covered = (spot: Box): number => inFront.reduce((sum, front) => sum + overlap(front, spot), 0);
+  const free = spots(box, w, h).filter((spot) => taken.every((t) => overlap(t, spot) === 0));
+  return free.find((spot) => covered(spot) <= MOST_COVERED * w * h) ?? null;
+}
+
 /**
- * Puts words on boxes that lie over each other, front box first: inside their own box, clear of words already put, and
- * rather where no box in front covers them. Where the long words do not fit the short ones are tried.
+ * Puts words on boxes that lie over each other, front box first: where a box has no room left to be seen, it stays
+ * without.
  *
- * @param words of each box, longest choice first
+ * @param words of each box, best choice first
  */
 export function labels(boxes: readonly Box[], words: readonly (readonly (readonly string[])[])[]): readonly Label[] {
   const taken: Box[] = [];
   return boxes.map((box, i) => {
-    const inFront = boxes.slice(0, i);
     for (const lines of words[i] ?? []) {
-      const w = widest(lines);
-      const h = lines.length * LINE;
-      if (w > box.w - PAD || h > box.h - PAD) {
-        continue;
-      }
-      const free = spots(box, w, h).filter((spot) => taken.every((t) => overlap(t, spot) === 0));
-      const cost = (spot: Box): number => inFront.reduce((sum, f) => sum + overlap(f, spot), 0);
-      const best = [...free].sort((a, b) => cost(a) - cost(b))[0];
-      if (best) {
-        taken.push(best);
-        return { x: best.x, y: best.y + LINE - 5, lines };
+      const spot = spotFor(box, lines, boxes.slice(0, i), taken);
+      if (spot) {
+        taken.push(spot);
+        return { x: spot.x, y: spot.y + LINE_HEIGHT - 5, lines };
       }
     }
-    return { x: box.x + box.w / 2, y: box.y + box.h / 2, lines: [] };
+    return { x: box.x, y: box.y, lines: [] };
   });
 }
-
-export const LINE_HEIGHT = LINE;

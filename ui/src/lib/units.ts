@@ -70,10 +70,6 @@ export function inUnit(value: number, unit: Unit, choice: UnitChoice): number {
   return shown(unit, choice).of(value);
 }
 
-export function unitName(unit: Unit, choice: UnitChoice): string {
-  return shown(unit, choice).unit;
-}
-
 /** Values of a limit carry their unit in the answer; an unknown one is shown as it came. */
 export function anyUnit(value: number, unit: string, choice: UnitChoice): string {
   return unit in METRIC ? withUnit(value, unit as Unit, choice) : `${rounded(value, 1)} ${unit}`;

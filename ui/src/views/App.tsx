@@ -35,16 +35,16 @@ function Header() {
       <div class="settings">
         <label>
           <span>Units</span>
-          <select value={units.value} onChange={(e) => chooseUnits(e.currentTarget.value as UnitChoice)}>
+          <select title="Mixed: degF and psi, the rest metric" value={units.value} onChange={(e) => chooseUnits(e.currentTarget.value as UnitChoice)}>
             <option value="metric">Metric</option>
             <option value="us">US</option>
-            <option value="mixed">Mixed: degF, psi</option>
+            <option value="mixed">Mixed</option>
           </select>
         </label>
         <label>
           <span>Light</span>
-          <select value={theme.value} onChange={(e) => chooseTheme(e.currentTarget.value as Theme)}>
-            <option value="auto">As the device</option>
+          <select title="Auto: as the device has it" value={theme.value} onChange={(e) => chooseTheme(e.currentTarget.value as Theme)}>
+            <option value="auto">Auto</option>
             <option value="light">Bright</option>
             <option value="dark">Dark</option>
           </select>

@@ -8,11 +8,15 @@ import { Verdict } from './Verdict';
 export function Bar({ desk }: { desk: Desk }) {
   const { past, now, future } = desk.history.value;
   const changed = Object.keys(now).length;
+  const worst = worstOf(desk.good.value?.ceilings ?? []);
   return (
     <section class="strip" aria-label="Worst ceiling and changes">
       <div class="gist">
-        <Worst desk={desk} />
-        <p class="state" role="status">{state(desk, changed)}</p>
+        <Worst worst={worst} />
+        <p class="state">
+          {worst && <span class="wide which">Worst case: {worst.title}. </span>}
+          <span role="status">{state(desk, changed)}</span>
+        </p>
       </div>
       <div class="actions" role="group" aria-label="Changes">
         <button type="button" disabled={past.length === 0} aria-keyshortcuts="Control+Z" onClick={() => desk.undo()}>Undo</button>
@@ -50,15 +54,13 @@ function worstOf(ceilings: readonly Ceiling[]): Ceiling | undefined {
   return [...ceilings].sort((a, b) => a.ceiling_degC - b.ceiling_degC)[0];
 }
 
-function Worst({ desk }: { desk: Desk }) {
-  const worst = worstOf(desk.good.value?.ceilings ?? []);
+function Worst({ worst }: { worst: Ceiling | undefined }) {
   if (!worst) {
     return <p class="worst-line">No ceilings before the sheet is in order.</p>;
   }
   return (
     <p class="worst-line">
       <b class="number">{withUnit(worst.ceiling_degC, 'degC', units.value)}</b> <Verdict holds={worst.holds} />
-      <span class="wide"> {worst.title}</span>
     </p>
   );
 }

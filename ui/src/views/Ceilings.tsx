@@ -36,7 +36,7 @@ function against(c: Ceiling, choice: UnitChoice): string {
   if (c.saved_degC === null || Math.abs(c.ceiling_degC - c.saved_degC) < 0.05) {
     return '';
   }
-  return `${change(c.ceiling_degC - c.saved_degC, choice)} against the saved sheet`;
+  return `${change(c.ceiling_degC - c.saved_degC, choice)} from saved`;
 }
 
 function Case({ ceiling, day, choice }: { ceiling: Ceiling; day: number; choice: UnitChoice }) {
@@ -64,10 +64,7 @@ export function LimitsNow({ desk }: { desk: Desk }) {
       <h2 id="limits-title">What limits now</h2>
       <p class="hint">Hot idle on the design day, fan by its schedule.</p>
       {now.length > 0 && (
-        <table>
-          <thead><tr><th scope="col">limit</th><th scope="col">value</th><th scope="col">bound</th><th scope="col">room</th></tr></thead>
-          <tbody>{now.map((limit) => <Row key={limit.limit} limit={limit} choice={choice} />)}</tbody>
-        </table>
+        <ul>{now.map((limit) => <Row key={limit.limit} limit={limit} choice={choice} />)}</ul>
       )}
     </section>
   );
@@ -75,11 +72,12 @@ export function LimitsNow({ desk }: { desk: Desk }) {
 
 function Row({ limit, choice }: { limit: LimitNow; choice: UnitChoice }) {
   return (
-    <tr class={limit.room < 0 ? 'short' : ''}>
-      <th scope="row">{limit.title}</th>
-      <td>{anyUnit(limit.value, limit.unit, choice)}</td>
-      <td>{anyUnit(limit.bound, limit.unit, choice)}</td>
-      <td>{roomTo(limit.room, limit.unit, choice)}{limit.room < 0 && <b> over</b>}</td>
-    </tr>
+    <li class={limit.room < 0 ? 'short' : ''}>
+      <p class="line">
+        <b>{limit.title}</b>
+        <b class="room">{roomTo(Math.abs(limit.room), limit.unit, choice)} {limit.room < 0 ? 'too far' : 'of room'}</b>
+      </p>
+      <p class="hint">{anyUnit(limit.value, limit.unit, choice)}, bound {anyUnit(limit.bound, limit.unit, choice)}</p>
+    </li>
   );
 }

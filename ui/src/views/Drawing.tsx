@@ -3,7 +3,7 @@ import type { Stack } from '../api/types';
 import { useWidth, type Frame } from '../charts/frame';
 import { FrontView } from '../charts/FrontView';
 import { SideView, sideWidth } from '../charts/SideView';
-import { partsOf, reordered } from '../lib/parts';
+import { reordered } from '../lib/parts';
 import { withUnit, type UnitChoice } from '../lib/units';
 import type { Desk } from '../state/desk';
 import { units } from '../state/settings';
@@ -13,7 +13,7 @@ const MARGIN = 26;
 const BELOW = 44;
 const TALLEST = 470;
 /** Narrower than this the side view goes below the front view. */
-const SIDE_BY_SIDE = 560;
+const SIDE_BY_SIDE = 540;
 
 interface Sheet {
   readonly frame: Frame;
@@ -27,8 +27,9 @@ function sheetFor(stack: Stack, width: number): Sheet {
   const wide = Math.max(stack.width_mm, ...stack.cores.map((c) => c.left_mm + c.width_mm));
   const high = Math.max(stack.height_mm, ...stack.cores.map((c) => c.bottom_mm + c.height_mm));
   const beside = width >= SIDE_BY_SIDE;
-  const depth = beside ? sideWidth(stack, 0.7) : 0;
-  const scale = Math.max(0.1, Math.min((width - depth - 2 * MARGIN) / wide, TALLEST / high));
+  const gaps = beside ? sideWidth(stack, 0) : 0;
+  const depth = beside ? sideWidth(stack, 1) - gaps : 0;
+  const scale = Math.max(0.1, Math.min((width - gaps - 2 * MARGIN - 2) / (wide + depth), TALLEST / high));
   const frame = { scale, left: MARGIN, top: MARGIN + (high - stack.height_mm) * scale, height_mm: stack.height_mm };
   return { frame, front: wide * scale + 2 * MARGIN, side: sideWidth(stack, scale), height: high * scale + MARGIN + BELOW };
 }
@@ -91,14 +92,15 @@ function Key({ stack, choice, ghost }: { stack: Stack; choice: UnitChoice; ghost
         <li><svg width="30" height="20" aria-hidden="true"><g class="fan"><circle cx="15" cy="10" r="8" /></g></svg>{fans} {withUnit(stack.fan_diameter_mm, 'mm', choice)}</li>
         {ghost && <li><svg width="30" height="20" aria-hidden="true"><rect class="ghost" x="3" y="3" width="24" height="14" /></svg>as saved</li>}
       </ul>
-      <p class="hint">
-        Air at each core: hot idle on the design day, fan at full speed. Tap a part to choose it, tap again for the one behind it,
-        drag it or its handles. Keys: arrows move {choice === 'us' ? '0.2 in' : '5 mm'}, with Shift {choice === 'us' ? '0.05 in' : '1 mm'},
-        with Alt they resize. From the side, gaps between layers are drawn open.
-      </p>
+      <p class="hint">Air at each core: hot idle on the design day, fan at full speed. From the side, gaps between layers are drawn open.</p>
+      <details class="hint">
+        <summary>How to move parts</summary>
+        <p>
+          Tap a part to choose it, tap again for the one behind it; then drag it or its handles. Openings and shroud are taken by
+          their frame. Keys: arrows move {choice === 'us' ? '0.2 in' : '5 mm'}, with Shift {choice === 'us' ? '0.05 in' : '1 mm'}; with
+          Alt they resize.
+        </p>
+      </details>
     </>
   );
 }
-
-export const titleOf = (stack: Stack | null, id: string | null): string =>
-  stack === null ? '' : (partsOf(stack).find((part) => part.id === id)?.title ?? '');
