@@ -97,7 +97,7 @@ export interface Stack {
   readonly fans: number;
   readonly fan_diameter_mm: number;
   readonly flap_area_mm2: number;
-  readonly edit: Readonly<Partial<Record<'fans' | 'flap_area' | 'fan_diameter' | 'width' | 'height', string>>>;
+  readonly edit: Readonly<Partial<Record<'fans' | 'flap_area' | 'fan_diameter', string>>>;
 }
 
 export interface Ceiling {

@@ -1,7 +1,7 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Stack } from '../api/types';
 import type { Changes } from '../lib/history';
-import { changesTo, partsOf, type Part } from '../lib/parts';
+import { changesTo, layerName, partsOf, type Part } from '../lib/parts';
 import { step, withUnit, type UnitChoice } from '../lib/units';
 import { boxOf, type Box, type Frame } from './frame';
 import { boundsOf, holdsOf, movable, moved, type Hold } from './grab';
@@ -76,7 +76,7 @@ function said(part: Part, units: UnitChoice): string {
   const at = (mm: number): string => withUnit(mm, 'mm', units);
   const place = `${at(part.width_mm)} wide, ${at(part.height_mm)} high, ${at(part.left_mm)} from the left, ${at(part.bottom_mm)} from the bottom`;
   const air = part.core
-    ? `, layer ${part.core.layer}, air ${withUnit(part.core.air_speed_m_s, 'm/s', units)} at ${withUnit(part.core.air_degC, 'degC', units)}`
+    ? `, ${layerName(part.core)}, air ${withUnit(part.core.air_speed_m_s, 'm/s', units)} at ${withUnit(part.core.air_degC, 'degC', units)}`
     : '';
   return `${part.title}: ${place}${air}`;
 }
@@ -109,6 +109,43 @@ export function FrontView(props: Props) {
       .sort((a, b) => a.dx + a.dy - b.dx - b.dy);
     return near[0]?.hold ?? null;
   };
+
+  // touch-action does not reach into a drawing: a touch that begins on the chosen part is kept from scrolling here.
+  const paper = useRef<SVGSVGElement>(null);
+  const keeps = useRef<(x: number, y: number) => boolean>(() => false);
+  keeps.current = (x, y) => active !== null && (handleAt(x, y) !== null || gripped(box(active), x, y));
+  useEffect(() => {
+    const svg = paper.current;
+    const start = (event: TouchEvent): void => {
+      const area = svg?.getBoundingClientRect();
+      const touch = event.touches[0];
+      if (area && touch && event.touches.length === 1 && keeps.current(touch.clientX - area.left, touch.clientY - area.top)) {
+        event.preventDefault();
+      }
+    };
+    svg?.addEventListener('touchstart', start, { passive: false });
+    return () => svg?.removeEventListener('touchstart', start);
+  }, []);
+
+  const focus = (id: string): void => {
+    paper.current?.querySelector<SVGElement>(`[data-part="${id}"]`)?.focus({ preventScroll: true });
+  };
+
+  const { cancel } = props;
+  useEffect(() => {
+    if (!grabbing) {
+      return undefined;
+    }
+    const escape = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape') {
+        held.current = null;
+        setGrabbing(false);
+        cancel();
+      }
+    };
+    window.addEventListener('keydown', escape);
+    return () => window.removeEventListener('keydown', escape);
+  }, [grabbing]);
 
   const down = (event: PointerEvent): void => {
     if (event.button !== 0 || held.current) {
@@ -161,11 +198,14 @@ export function FrontView(props: Props) {
     }
     held.current = null;
     setGrabbing(false);
+    // The keys go on where the hand stopped.
+    focus(h.part.id);
     if (h.moving) {
       props.drop();
     } else if (h.was) {
       const next = h.under[(h.under.indexOf(h.part.id) + 1) % Math.max(1, h.under.length)];
       props.choose(next ?? h.part.id);
+      focus(next ?? h.part.id);
     }
   };
 
@@ -175,19 +215,13 @@ export function FrontView(props: Props) {
       held.current = null;
       setGrabbing(false);
       if (moving) {
-        props.cancel();
+        cancel();
       }
     }
   };
 
   const key = (part: Part) => (event: KeyboardEvent): void => {
     const arrow = ARROWS[event.key];
-    if (event.key === 'Escape' && held.current) {
-      held.current = null;
-      setGrabbing(false);
-      props.cancel();
-      return;
-    }
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       props.choose(part.id);
@@ -217,6 +251,8 @@ export function FrontView(props: Props) {
 
   return (
     <svg
+      ref={paper}
+      viewBox={`0 0 ${props.width} ${props.height}`}
       class={grabbing ? 'front grabbing' : 'front'}
       width={props.width}
       height={props.height}
@@ -233,6 +269,10 @@ export function FrontView(props: Props) {
         <Shape key={part.id} part={part} box={box(part)} chosen={part.id === chosen} />
       ))}
       <g aria-hidden="true">
+        {cores.map((part) => {
+          const b = box(part);
+          return <rect key={part.id} class="covered" x={b.x} y={b.y} width={b.w} height={b.h} />;
+        })}
         <Fans stack={stack} frame={frame} />
       </g>
       {parts.filter((p) => p.kind !== 'core').map((part) => (
@@ -254,6 +294,7 @@ export function FrontView(props: Props) {
             key={part.id}
             class={part.id === chosen ? 'reach chosen' : 'reach'}
             x={b.x} y={b.y} width={Math.max(1, b.w)} height={Math.max(1, b.h)}
+            data-part={part.id}
             tabIndex={0}
             role="button"
             aria-pressed={part.id === chosen}

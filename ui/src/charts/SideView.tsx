@@ -1,5 +1,5 @@
 import type { Core, Stack } from '../api/types';
-import { layersOf, partsOf } from '../lib/parts';
+import { layerName, layersOf, partsOf } from '../lib/parts';
 import { withUnit, type UnitChoice } from '../lib/units';
 import type { Frame } from './frame';
 
@@ -42,6 +42,8 @@ export const sideWidth = (stack: Stack, scale: number): number => drawn(stack, s
 export function SideView(props: Props) {
   const { stack, frame, units } = props;
   const { cores, end } = drawn(stack, frame.scale);
+  // In an order that stays when layers change: a shape that is moved in the page loses the focus.
+  const byName = [...cores].sort((a, b) => a.core.id.localeCompare(b.core.id));
   const y = (bottom: number, height: number): number => frame.top + (frame.height_mm - bottom - height) * frame.scale;
   const numbers = new Map(partsOf(stack).map((part, i) => [part.id, i + 1]));
   const { shroud } = stack;
@@ -52,7 +54,7 @@ export function SideView(props: Props) {
   const ghosts = props.ghost === null ? [] : drawn(props.ghost, frame.scale).cores;
 
   return (
-    <svg class="side" width={props.width} height={props.height} role="group" aria-label="Side view, front of the car on the left">
+    <svg class="side" viewBox={`0 0 ${props.width} ${props.height}`} width={props.width} height={props.height} role="group" aria-label="Side view, front of the car on the left">
       <g aria-hidden="true">
         <path class="face" d={`M${FRONT - 18} ${y(0, stack.height_mm)}V${y(0, 0)}`} />
         {stack.openings.map((o) => (
@@ -69,7 +71,7 @@ export function SideView(props: Props) {
           <rect key={core.id} class="ghost" x={x} y={y(core.bottom_mm, core.height_mm)} width={w} height={core.height_mm * frame.scale} />
         ))}
       </g>
-      {cores.map(({ core, x, w }) => {
+      {byName.map(({ core, x, w }) => {
         const at = { x, y: y(core.bottom_mm, core.height_mm), width: w, height: core.height_mm * frame.scale };
         return (
           <g key={core.id}>
@@ -80,7 +82,7 @@ export function SideView(props: Props) {
               tabIndex={0}
               role="button"
               aria-pressed={core.id === props.chosen}
-              aria-label={`${core.title}: layer ${core.layer} from the front, ${withUnit(core.depth_mm, 'mm', units)} deep`}
+              aria-label={`${core.title}: ${layerName(core)} from the front, ${withUnit(core.depth_mm, 'mm', units)} deep`}
               aria-describedby="ordering"
               onClick={() => props.choose(core.id)}
               onKeyDown={(event) => {

@@ -33,8 +33,8 @@ export function Thermometer({ ceiling, reach, saved, day, holds, units }: Props)
         </text>
       ))}
       {saved !== null && <svg x={percent(at(saved))} y="24" overflow="visible"><path class="saved" d="M0 -14 9 0 0 14 -9 0Z" /></svg>}
-      <svg x={percent(at(day))} y="24" overflow="visible"><path class="day" d="M0 -20V16" /><path class="flag" d="M0 -22 12 -17 0 -12Z" /></svg>
-      <svg x={percent(end)} y="24" overflow="visible"><path class="now" d="M0 -13V13" /></svg>
+      <svg x={percent(at(day))} y="24" overflow="visible"><path class="halo" d="M0 -13V13" /><path class="day" d="M0 -20V16" /><path class="flag" d="M0 -22 12 -17 0 -12Z" /></svg>
+      <svg x={percent(end)} y="24" overflow="visible"><path class="halo" d="M0 -14V14" /><path class="now" d="M0 -13V13" /></svg>
     </svg>
   );
 }

@@ -11,6 +11,9 @@ export interface Part extends Place {
   readonly core: Core | null;
 }
 
+/** The radiator is always last and has no layer to choose. */
+export const layerName = (core: Core): string => (core.edit.layer === undefined ? 'last layer' : `layer ${core.layer}`);
+
 const SIDES = ['left', 'bottom', 'width', 'height'] as const;
 
 /** Cores from the front, then openings, then the shroud. */

@@ -1,7 +1,7 @@
 /** What a person typed into a field, before the server sees it. */
 
 const BARE = /^[+-]?\d+(?:[.,]\d+)?$/;
-const NUMBER_AND_UNIT = /^[+-]?\d+(?:\.\d+)?\s*([^\d\s,[{][^,[{]*)$/;
+const NUMBER_AND_UNIT = /^[+-]?\d+(?:\.\d+)?\s*([^\d\s.,[{][^,[{]*)$/;
 
 export function isBareNumber(text: string): boolean {
   return BARE.test(text.trim());

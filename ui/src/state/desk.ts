@@ -7,6 +7,8 @@ import { laidOver } from '../lib/parts';
 import { dropDraft, keepDraft, readDraft } from './draft';
 import { suggestUnits } from './settings';
 
+/** An answer that takes longer than this, in ms, is waited for in words. */
+const LONG = 500;
 /** Presses of one arrow key closer than this, in ms, are one step of undo. */
 const ONE_MOVE = 900;
 
@@ -23,7 +25,7 @@ export class Desk {
   readonly good: Signal<GoodAnswer | null> = signal(null);
   readonly findings: Signal<readonly Finding[]> = signal([]);
   readonly inOrder: Signal<boolean> = signal(true);
-  readonly busy: Signal<boolean> = signal(false);
+  readonly waiting: Signal<boolean> = signal(false);
   readonly saving: Signal<boolean> = signal(false);
   readonly trouble: Signal<string | null> = signal(null);
   readonly told: Signal<string> = signal('');
@@ -47,6 +49,7 @@ export class Desk {
     () => new Map(this.build.value?.assumptions.map((a) => [a.key, a.value])),
   );
 
+  private timer: number | undefined;
   private grownBy = '';
   private grownAt = 0;
 
@@ -54,11 +57,11 @@ export class Desk {
     (changes) => tryChanges(this.id, listed(changes)),
     (answer, _, isLast) => {
       this.take(answer);
-      this.busy.value = !isLast;
+      this.await(!isLast);
       this.trouble.value = null;
     },
     (reason) => {
-      this.busy.value = false;
+      this.await(false);
       this.trouble.value = sentence(reason);
     },
   );
@@ -86,8 +89,10 @@ export class Desk {
 
   /** Moves without a step of undo, as long as the pointer is down. */
   drag(changes: Changes): void {
-    this.live.value = changes;
-    this.ask();
+    if (!sameChanges(this.live.value, changes)) {
+      this.live.value = changes;
+      this.ask();
+    }
   }
 
   drop(): void {
@@ -206,14 +211,25 @@ export class Desk {
       this.rest();
       return;
     }
-    this.busy.value = true;
+    this.await(true);
     this.tries.ask(this.changes.value);
+  }
+
+  private await(answer: boolean): void {
+    window.clearTimeout(this.timer);
+    if (answer) {
+      this.timer = window.setTimeout(() => {
+        this.waiting.value = true;
+      }, LONG);
+    } else {
+      this.waiting.value = false;
+    }
   }
 
   /** Nothing is changed: what was read with the sheet stands. */
   private rest(): void {
     const build = this.build.value;
-    this.busy.value = false;
+    this.await(false);
     this.findings.value = build?.findings ?? [];
     this.inOrder.value = build?.answer?.in_order ?? false;
     this.good.value = build?.answer?.in_order ? build.answer : null;

@@ -44,6 +44,9 @@ function state(desk: Desk, changed: number): string {
   if (desk.saving.value) {
     return 'Saving ...';
   }
+  if (desk.waiting.value) {
+    return 'Predicting ...';
+  }
   if (desk.told.value !== '') {
     return desk.told.value;
   }

@@ -9,8 +9,9 @@ export function Ceilings({ desk }: { desk: Desk }) {
   const answer = desk.good.value;
   const choice = units.value;
   return (
-    <section class={`card ceilings${desk.busy.value || !desk.inOrder.value ? ' stale' : ''}`} aria-labelledby="ceilings-title">
+    <section class="card ceilings" aria-labelledby="ceilings-title">
       <h2 id="ceilings-title">Ambient ceilings</h2>
+      {answer && !desk.inOrder.value && <p class="old">Of the last sheet in order.</p>}
       {!answer && <p>None before the sheet is in order.</p>}
       {answer && (
         <>
