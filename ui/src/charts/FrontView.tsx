@@ -5,7 +5,7 @@ import { changesTo, layerName, partsOf, type Part } from '../lib/parts';
 import { step, withUnit, type UnitChoice } from '../lib/units';
 import { boxOf, type Box, type Frame } from './frame';
 import { boundsOf, holdsOf, movable, moved, type Hold } from './grab';
-import { labels, LINE_HEIGHT } from './labels';
+import { labels, LINE_HEIGHT, type Words } from './labels';
 
 interface Props {
   readonly stack: Stack;
@@ -33,6 +33,7 @@ interface Held {
   readonly pointer: number;
   readonly part: Part;
   readonly hold: Hold;
+  /** Where it began, in the window: the page may move while a part is in the hand. */
   readonly x: number;
   readonly y: number;
   readonly under: readonly string[];
@@ -69,6 +70,21 @@ function Grip({ box, free }: { box: Box; free: boolean }) {
 /** Inside the grip of a part. */
 const gripped = (box: Box, x: number, y: number): boolean =>
   Math.abs(x - box.x - box.w / 2) <= Math.max(REACH, box.w / 2) && Math.abs(y - box.y - box.h / 2) <= Math.max(REACH, box.h / 2);
+
+/** From the most that can be said of a core to its number alone; a core that is not seen is said to be behind. */
+function wordsFor(number: string, title: string, speed: string, warm: string): readonly Words[] {
+  const name = `${number} ${title}`;
+  const seen = [
+    [name, `${speed}, ${warm}`],
+    [`${name} ${speed}, ${warm}`],
+    [name, speed, warm],
+    [...name.replace(' ', '\u00a0').split(' '), speed, warm],
+    [name],
+    [number],
+  ];
+  const behind = [[`behind: ${name}`, `${speed}, ${warm}`], [`behind: ${number}`], [number]];
+  return [...seen.map((lines) => ({ lines, behind: false })), ...behind.map((lines) => ({ lines, behind: true }))];
+}
 
 const holds = (part: Part, box: Box): readonly Hold[] => holdsOf(part, Math.min(box.w, box.h) >= ROOM_FOR_EDGES);
 
@@ -163,7 +179,7 @@ export function FrontView(props: Props) {
       return;
     }
     const names = under.map((p) => p.id);
-    held.current = { pointer: event.pointerId, part, hold: hold ?? { x: 0, y: 0 }, x, y, under: names, was: again, moving: false };
+    held.current = { pointer: event.pointerId, part, hold: hold ?? { x: 0, y: 0 }, x: event.clientX, y: event.clientY, under: names, was: again, moving: false };
     if (!again) {
       props.choose(part.id);
     }
@@ -178,7 +194,7 @@ export function FrontView(props: Props) {
     if (!h || h.pointer !== event.pointerId || (!h.was && event.pointerType !== 'mouse')) {
       return;
     }
-    const { x, y } = at(event);
+    const { clientX: x, clientY: y } = event;
     if (!h.moving && Math.hypot(x - h.x, y - h.y) < TAP) {
       return;
     }
@@ -243,8 +259,7 @@ export function FrontView(props: Props) {
     cores.map((part, i) => {
       const speed = withUnit(part.core?.air_speed_m_s ?? 0, 'm/s', units);
       const warm = withUnit(part.core?.air_degC ?? 0, 'degC', units);
-      const name = `${i + 1} ${part.title}`;
-      return [[name, `${speed}, ${warm}`], [`${name} ${speed}, ${warm}`], [name, speed, warm], [...name.replace(' ', '\u00a0').split(' '), speed, warm], [name], [`${i + 1}`]];
+      return wordsFor(`${i + 1}`, part.title, speed, warm);
     }),
   );
   const face = boxOf({ left_mm: 0, bottom_mm: 0, width_mm: stack.width_mm, height_mm: stack.height_mm }, frame);

@@ -6,7 +6,7 @@ export interface Label {
   readonly lines: readonly string[];
 }
 
-export const LINE_HEIGHT = 19;
+export const LINE_HEIGHT = 21;
 const PAD = 6;
 /** More of a label than this share over a box in front would seem to belong to that box. */
 const MOST_COVERED = 0.08;
@@ -15,9 +15,9 @@ const pen = document.createElement('canvas').getContext('2d');
 
 function widest(lines: readonly string[]): number {
   if (pen) {
-    pen.font = `bold 16px ${getComputedStyle(document.body).fontFamily}`;
+    pen.font = `bold 18px ${getComputedStyle(document.body).fontFamily}`;
   }
-  return Math.max(...lines.map((line) => pen?.measureText(line).width ?? 9 * line.length));
+  return Math.max(...lines.map((line) => pen?.measureText(line).width ?? 10 * line.length));
 }
 
 function spots(box: Box, w: number, h: number): readonly Box[] {
@@ -30,8 +30,14 @@ function spots(box: Box, w: number, h: number): readonly Box[] {
   return ys.flatMap((y) => xs.map((x) => ({ x, y, w, h })));
 }
 
+/** Words for a box, some of which own up to standing over a box in front of it. */
+export interface Words {
+  readonly lines: readonly string[];
+  readonly behind: boolean;
+}
+
 /** Where the words stand inside their box, clear of words already put and of the boxes in front; null where they do not fit. */
-function spotFor(box: Box, lines: readonly string[], inFront: readonly Box[], taken: readonly Box[]): Box | null {
+function spotFor(box: Box, { lines, behind }: Words, inFront: readonly Box[], taken: readonly Box[]): Box | null {
   const w = widest(lines);
   const h = lines.length * LINE_HEIGHT;
   if (w > box.w - 2 * PAD || h > box.h - PAD) {
@@ -39,7 +45,7 @@ function spotFor(box: Box, lines: readonly string[], inFront: readonly Box[], ta
   }
   const covered = (spot: Box): number => inFront.reduce((sum, front) => sum + overlap(front, spot), 0);
   const free = spots(box, w, h).filter((spot) => taken.every((t) => overlap(t, spot) === 0));
-  return free.find((spot) => covered(spot) <= MOST_COVERED * w * h) ?? null;
+  return free.find((spot) => behind || covered(spot) <= MOST_COVERED * w * h) ?? null;
 }
 
 /**
@@ -48,11 +54,12 @@ function spotFor(box: Box, lines: readonly string[], inFront: readonly Box[], ta
  *
  * @param words of each box, best choice first
  */
-export function labels(boxes: readonly Box[], words: readonly (readonly (readonly string[])[])[]): readonly Label[] {
+export function labels(boxes: readonly Box[], words: readonly (readonly Words[])[]): readonly Label[] {
   const taken: Box[] = [];
   return boxes.map((box, i) => {
-    for (const lines of words[i] ?? []) {
-      const spot = spotFor(box, lines, boxes.slice(0, i), taken);
+    for (const choice of words[i] ?? []) {
+      const { lines } = choice;
+      const spot = spotFor(box, choice, boxes.slice(0, i), taken);
       if (spot) {
         taken.push(spot);
         return { x: spot.x, y: spot.y + LINE_HEIGHT - 5, lines };

@@ -82,9 +82,10 @@ export class Desk {
     }
   }
 
-  /** What a field stands at: changed, typed in the saved sheet, or filled in. */
-  valueOf(key: string): string {
-    return this.changes.value[key] ?? this.saved.value.get(key) ?? this.assumed.value.get(key) ?? '';
+  /** After a failure: the same question again. */
+  retry(): void {
+    this.trouble.value = null;
+    this.ask();
   }
 
   /** Moves without a step of undo, as long as the pointer is down. */

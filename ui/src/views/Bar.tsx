@@ -26,7 +26,12 @@ export function Bar({ desk }: { desk: Desk }) {
         </button>
         <button type="button" class="main" disabled={changed === 0 || desk.saving.value} onClick={() => void desk.save()}>Save</button>
       </div>
-      {desk.trouble.value && <p class="notice bad" role="alert">{desk.trouble.value}</p>}
+      {desk.trouble.value && (
+        <div class="notice bad" role="alert">
+          <p>{desk.trouble.value}</p>
+          <button type="button" onClick={() => desk.retry()}>Try again</button>
+        </div>
+      )}
       {desk.conflict.value && (
         <div class="notice bad" role="alert">
           <p>{desk.conflict.value.message}</p>
@@ -43,6 +48,10 @@ export function Bar({ desk }: { desk: Desk }) {
 function state(desk: Desk, changed: number): string {
   if (desk.saving.value) {
     return 'Saving ...';
+  }
+  const faults = desk.findings.value.filter((f) => f.severity === 'fault').length;
+  if (faults > 0 && !desk.inOrder.value) {
+    return faults === 1 ? '1 fault' : `${faults} faults`;
   }
   if (desk.waiting.value) {
     return 'Predicting ...';

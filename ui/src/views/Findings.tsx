@@ -1,10 +1,16 @@
+import { useRef } from 'preact/hooks';
 import type { Finding } from '../api/types';
 import type { Desk } from '../state/desk';
 
 /** Everything the server says about the sheet, in its own words; each also stands at its field. */
 export function Findings({ desk }: { desk: Desk }) {
-  const faults = desk.findings.value.filter((f) => f.severity === 'fault');
-  const others = desk.findings.value.filter((f) => f.severity !== 'fault');
+  const shown = useRef<readonly Finding[]>([]);
+  // While a part is in the hand nothing above the drawing may come or go.
+  if (Object.keys(desk.live.value).length === 0) {
+    shown.current = desk.findings.value;
+  }
+  const faults = shown.current.filter((f) => f.severity === 'fault');
+  const others = shown.current.filter((f) => f.severity !== 'fault');
   return (
     <section aria-label="Findings" class="findings">
       <div aria-live="polite">

@@ -3,8 +3,11 @@ import type { Finding } from '../api/types';
 import type { Desk } from '../state/desk';
 import { TypedField } from './TypedField';
 
+type Show = 'all' | 'typed' | 'filled' | 'changed' | 'remarked';
+
 interface Entry {
   readonly key: string;
+  readonly typed: boolean;
   readonly value: string;
   readonly hint: string | undefined;
   readonly changed: boolean;
@@ -13,13 +16,33 @@ interface Entry {
 /** Every single value of the sheet, as typed, and what was filled in for those left open. */
 export function Values({ desk }: { desk: Desk }) {
   const wanted = useSignal('');
+  const show = useSignal<Show>('all');
   const words = wanted.value.toLowerCase().split(/\s+/).filter(Boolean);
   const all = entries(desk);
-  const found = all.filter((e) => words.every((w) => `${e.key} ${e.value}`.toLowerCase().includes(w)));
+  const fits = (e: Entry): boolean => {
+    switch (show.value) {
+      case 'typed': return e.typed;
+      case 'filled': return !e.typed;
+      case 'changed': return e.changed;
+      case 'remarked': return about(desk.findings.value, e.key).length > 0;
+      default: return true;
+    }
+  };
+  const found = all.filter((e) => fits(e) && words.every((w) => `${e.key} ${e.value}`.toLowerCase().includes(w)));
   return (
     <section class="card values" aria-labelledby="values-title">
       <div class="values-head">
         <h2 id="values-title">All values of the sheet</h2>
+        <label class="search show">
+          <span>Show</span>
+          <select value={show.value} onChange={(e) => { show.value = e.currentTarget.value as Show; }}>
+            <option value="all">all</option>
+            <option value="typed">typed</option>
+            <option value="filled">filled in</option>
+            <option value="changed">changed</option>
+            <option value="remarked">with faults or remarks</option>
+          </select>
+        </label>
         <label class="search">
           <span>Search</span>
           <input type="search" value={wanted.value} onInput={(e) => { wanted.value = e.currentTarget.value; }} />
@@ -49,11 +72,12 @@ function entries(desk: Desk): readonly Entry[] {
   const build = desk.build.value;
   const changes = desk.changes.value;
   const typed = (build?.values ?? []).map((v): Entry => ({
-    key: v.key, value: changes[v.key] ?? v.typed, hint: undefined, changed: v.key in changes,
+    key: v.key, typed: true, value: changes[v.key] ?? v.typed, hint: undefined, changed: v.key in changes,
   }));
   const known = new Set(typed.map((e) => e.key));
   const open = (build?.assumptions ?? []).filter((a) => !known.has(a.key)).map((a): Entry => ({
     key: a.key,
+    typed: a.key in changes,
     value: changes[a.key] ?? a.value,
     hint: a.key in changes ? `instead of ${a.value}, filled in: ${a.reason}` : `filled in: ${a.value}, because ${a.reason}`,
     changed: a.key in changes,
@@ -62,7 +86,7 @@ function entries(desk: Desk): readonly Entry[] {
     known.add(entry.key);
   }
   const fresh = Object.entries(changes).filter(([key]) => !known.has(key)).map(([key, value]): Entry => ({
-    key, value, hint: 'not in the saved sheet', changed: true,
+    key, typed: true, value, hint: 'not in the saved sheet', changed: true,
   }));
   return [...typed, ...open, ...fresh];
 }
