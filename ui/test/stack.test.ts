@@ -41,6 +41,12 @@ describe('moving', () => {
     expect(moved(part, whole, 9999, -9999, 5, bounds)).toEqual({ left_mm: 500, bottom_mm: 0, width_mm: 300, height_mm: 200 });
   });
 
+  it('does not follow a slight slant', () => {
+    const odd = { ...part, bottom_mm: 53 };
+    expect(moved(odd, whole, 40, 2, 5, boundsOf(odd, whole, face))).toMatchObject({ left_mm: 140, bottom_mm: 53 });
+    expect(moved(odd, whole, 40, 3, 5, boundsOf(odd, whole, face))).toMatchObject({ left_mm: 140, bottom_mm: 55 });
+  });
+
   it('resizes by the edge that is held and leaves the other where it is', () => {
     const right = { x: 1, y: 1 } as const;
     expect(moved(part, right, 50, 20, 5, boundsOf(part, right, face))).toEqual({ left_mm: 100, bottom_mm: 50, width_mm: 350, height_mm: 270 - 50 });

@@ -54,7 +54,7 @@ function hit(part: Part, box: Box, x: number, y: number): boolean {
   if (part.kind === 'core') {
     return inside(box, x, y, 0);
   }
-  const rim = part.kind === 'opening' ? 12 : 10;
+  const rim = part.kind === 'opening' ? 8 : 6;
   return inside(box, x, y, rim) && !inside(box, x, y, -rim);
 }
 

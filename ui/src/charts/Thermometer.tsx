@@ -32,9 +32,9 @@ export function Thermometer({ ceiling, reach, saved, day, holds, units }: Props)
           {Math.round(inUnit(t, 'degC', units))}
         </text>
       ))}
-      {saved !== null && <svg x={percent(at(saved))} y="24" overflow="visible"><path class="saved" d="M0 -14 9 0 0 14 -9 0Z" /></svg>}
       <svg x={percent(at(day))} y="24" overflow="visible"><path class="halo" d="M0 -13V13" /><path class="day" d="M0 -20V16" /><path class="flag" d="M0 -22 12 -17 0 -12Z" /></svg>
       <svg x={percent(end)} y="24" overflow="visible"><path class="halo" d="M0 -14V14" /><path class="now" d="M0 -13V13" /></svg>
+      {saved !== null && <svg x={percent(at(saved))} y="24" overflow="visible"><path class="saved" d="M0 -14 9 0 0 14 -9 0Z" /></svg>}
     </svg>
   );
 }

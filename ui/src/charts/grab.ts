@@ -25,31 +25,38 @@ export function boundsOf(part: Part, hold: Hold, face: { readonly width_mm: numb
 }
 
 const clamp = (v: number, low: number, high: number): number => Math.min(Math.max(v, low), Math.max(low, high));
-const caught = (v: number, grid: number): number => (grid > 0 ? Math.round(v / grid) * grid : v);
+
+/** On the grid, once the hand has gone far enough for it; a slight slant of a level drag moves nothing up or down. */
+function caught(start: number, by: number, grid: number): number {
+  if (grid === 0) {
+    return start + by;
+  }
+  return Math.abs(by) < grid / 2 ? start : Math.round((start + by) / grid) * grid;
+}
 
 /** One direction: start and length after the hand went `by`. */
 function along(
   start: number, length: number, hold: -1 | 0 | 1, by: number, grid: number, end: number, smallest: number, whole: boolean,
 ): [number, number] {
   if (hold === 1) {
-    const far = clamp(caught(start + length + by, grid), start + smallest, end);
+    const far = clamp(caught(start + length, by, grid), start + smallest, end);
     return [start, far - start];
   }
   if (hold === -1) {
-    const near = clamp(caught(start + by, grid), 0, start + length - smallest);
+    const near = clamp(caught(start, by, grid), 0, start + length - smallest);
     return [near, start + length - near];
   }
-  return whole ? [clamp(caught(start + by, grid), 0, end - length), length] : [start, length];
+  return whole ? [clamp(caught(start, by, grid), 0, end - length), length] : [start, length];
 }
 
 /** A part after the hand moved by dx to the right and dy upwards, in mm, caught on a grid. */
 export function moved(part: Place, hold: Hold, dx: number, dy: number, grid: number, bounds: Bounds): Place {
   const whole = hold.x === 0 && hold.y === 0;
   const [left, width] = along(
-    part.left_mm, part.width_mm, hold.x, dx, dx === 0 ? 0 : grid, bounds.width_mm, bounds.smallest_mm, whole,
+    part.left_mm, part.width_mm, hold.x, dx, grid, bounds.width_mm, bounds.smallest_mm, whole,
   );
   const [bottom, height] = along(
-    part.bottom_mm, part.height_mm, hold.y, dy, dy === 0 ? 0 : grid, bounds.height_mm, bounds.smallest_mm, whole,
+    part.bottom_mm, part.height_mm, hold.y, dy, grid, bounds.height_mm, bounds.smallest_mm, whole,
   );
   return { left_mm: left, bottom_mm: bottom, width_mm: width, height_mm: height };
 }

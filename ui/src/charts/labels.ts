@@ -45,7 +45,8 @@ function spotFor(box: Box, { lines, behind }: Words, inFront: readonly Box[], ta
   }
   const covered = (spot: Box): number => inFront.reduce((sum, front) => sum + overlap(front, spot), 0);
   const free = spots(box, w, h).filter((spot) => taken.every((t) => overlap(t, spot) === 0));
-  return free.find((spot) => behind || covered(spot) <= MOST_COVERED * w * h) ?? null;
+  const best = [...free].sort((a, b) => covered(a) - covered(b))[0];
+  return best && (behind || covered(best) <= MOST_COVERED * w * h) ? best : null;
 }
 
 /**

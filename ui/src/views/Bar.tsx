@@ -14,7 +14,7 @@ export function Bar({ desk }: { desk: Desk }) {
       <div class="gist">
         <Worst worst={worst} />
         <p class="state">
-          {worst && <span class="wide which">Worst case: {worst.title}. </span>}
+          {worst && <span class="wide which">Worst: {worst.title}. </span>}
           <span role="status">{state(desk, changed)}</span>
         </p>
       </div>

@@ -60,16 +60,14 @@ export function BuildView({ id }: { id: string }) {
       </div>
       <Bar desk={desk} />
       <Findings desk={desk} />
-      {desk.comparing.value && <Compare desk={desk} />}
       <div class="bench">
         <div class="left">
           <Drawing desk={desk} />
+          {desk.comparing.value && <Compare desk={desk} />}
           <PartPanel desk={desk} />
         </div>
-        <div class="right">
-          <Ceilings desk={desk} />
-          <LimitsNow desk={desk} />
-        </div>
+        <Ceilings desk={desk} />
+        <LimitsNow desk={desk} />
       </div>
       <Values desk={desk} />
     </div>
