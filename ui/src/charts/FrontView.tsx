@@ -310,7 +310,7 @@ export function FrontView(props: Props) {
             class={part.id === chosen ? 'reach chosen' : 'reach'}
             x={b.x} y={b.y} width={Math.max(1, b.w)} height={Math.max(1, b.h)}
             data-part={part.id}
-            tabIndex={0}
+            tabindex={0}
             role="button"
             aria-pressed={part.id === chosen}
             aria-roledescription={movable(part) ? 'part, can be moved' : 'part'}

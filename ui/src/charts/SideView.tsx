@@ -79,7 +79,7 @@ export function SideView(props: Props) {
             <rect
               class="reach"
               x={x + w / 2 - Math.max(24, w / 2)} y={at.y} width={Math.max(48, w)} height={at.height}
-              tabIndex={0}
+              tabindex={0}
               role="button"
               aria-pressed={core.id === props.chosen}
               aria-label={`${core.title}: ${layerName(core)} from the front, ${withUnit(core.depth_mm, 'mm', units)} deep`}

@@ -14,8 +14,8 @@ export function Bar({ desk }: { desk: Desk }) {
       <div class="gist">
         <Worst worst={worst} />
         <p class="state">
-          {worst && <span class="wide which">Worst: {worst.title}. </span>}
           <span role="status">{state(desk, changed)}</span>
+          {worst && <span class="wide which">Worst: {worst.title}</span>}
         </p>
       </div>
       <div class="actions" role="group" aria-label="Changes">

@@ -59,14 +59,15 @@ function Case({ ceiling, day, choice }: { ceiling: Ceiling; day: number; choice:
 
 export function LimitsNow({ desk }: { desk: Desk }) {
   const choice = units.value;
-  const now = [...(desk.good.value?.now ?? [])];
+  const now = desk.good.value?.now ?? [];
+  if (now.length === 0) {
+    return null;
+  }
   return (
     <section class="card limits" aria-labelledby="limits-title">
       <h2 id="limits-title">What limits now</h2>
       <p class="hint">Hot idle on the design day, fan by its schedule.</p>
-      {now.length > 0 && (
-        <ul>{now.map((limit) => <Row key={limit.limit} limit={limit} choice={choice} />)}</ul>
-      )}
+      <ul>{now.map((limit) => <Row key={limit.limit} limit={limit} choice={choice} />)}</ul>
     </section>
   );
 }

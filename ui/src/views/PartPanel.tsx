@@ -1,9 +1,9 @@
-import type { Finding } from '../api/types';
+import type { Finding, Stack } from '../api/types';
 import { partsOf, type Part } from '../lib/parts';
 import { typedLength, withUnit } from '../lib/units';
 import type { Desk } from '../state/desk';
 import { units } from '../state/settings';
-import { TypedField } from './TypedField';
+import { Said, TypedField } from './TypedField';
 
 const LENGTHS = [
   ['left', 'from the left'], ['bottom', 'from the bottom'], ['width', 'width'], ['height', 'height'],
@@ -12,11 +12,15 @@ const LENGTHS = [
 /** Numbers of the chosen part, in the chosen units; what is typed is sent as typed. */
 export function PartPanel({ desk }: { desk: Desk }) {
   const stack = desk.stack.value;
-  const part = stack ? partsOf(stack).find((p) => p.id === desk.chosen.value) : undefined;
+  if (!stack) {
+    return null;
+  }
+  const part = partsOf(stack).find((p) => p.id === desk.chosen.value);
   return (
     <section class="card part" aria-labelledby="part-title">
       <h2 id="part-title">{part ? part.title : 'Chosen part'}</h2>
-      {stack && !part && <p>Choose a part in the drawing or in the list of layers.</p>}
+      {!part && <p>Choose a part in the drawing or in the list of layers.</p>}
+      {part && <div class="said"><Said findings={at(desk, blockOf(part))} /></div>}
       {part && (
         <div class="fields">
           {LENGTHS.map(([side, label]) => (
@@ -29,10 +33,13 @@ export function PartPanel({ desk }: { desk: Desk }) {
         </div>
       )}
       {part && <Air part={part} />}
-      {stack && <FanAndFlaps desk={desk} />}
+      <FanAndFlaps desk={desk} stack={stack} />
     </section>
   );
 }
+
+/** Block of the sheet that places a part: its keys without their last word. */
+const blockOf = (part: Part): string | undefined => part.edit.left?.replace(/\.left$/, '');
 
 interface OneProps {
   readonly desk: Desk;
@@ -80,11 +87,7 @@ function Air({ part }: { part: Part }) {
   );
 }
 
-function FanAndFlaps({ desk }: { desk: Desk }) {
-  const stack = desk.stack.value;
-  if (!stack) {
-    return null;
-  }
+function FanAndFlaps({ desk, stack }: { desk: Desk; stack: Stack }) {
   const area = (mm2: number): string => withUnit(mm2, 'mm2', units.value);
   const { edit } = stack;
   return (

@@ -16,6 +16,11 @@ interface Props {
   readonly set: (value: string) => void;
 }
 
+/** What the server says about a field or a block, in its words. */
+export function Said({ findings }: { findings: readonly Finding[] }) {
+  return <>{findings.map((f) => <p key={f.message} class={f.severity}><b>{f.severity}:</b> {f.message}</p>)}</>;
+}
+
 /** One value of the sheet: taken over with Enter or on leaving, put back with Escape. */
 export function TypedField({ id, label, value, like, hint, changed, findings, readOnly, set }: Props) {
   const [text, setText] = useState(value);
@@ -68,7 +73,7 @@ export function TypedField({ id, label, value, like, hint, changed, findings, re
       {(refused !== null || findings.length > 0) && (
         <div class="said" id={`${id}-said`}>
           {refused !== null && <p class="fault" role="alert"><b>Not taken.</b> {refused}</p>}
-          {findings.map((f) => <p key={f.message} class={f.severity}><b>{f.severity}:</b> {f.message}</p>)}
+          <Said findings={findings} />
         </div>
       )}
     </div>

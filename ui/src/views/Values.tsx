@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { Finding } from '../api/types';
 import type { Desk } from '../state/desk';
-import { TypedField } from './TypedField';
+import { Said, TypedField } from './TypedField';
 
 type Show = 'all' | 'typed' | 'filled' | 'changed' | 'remarked';
 
@@ -52,6 +52,7 @@ export function Values({ desk }: { desk: Desk }) {
       {grouped(found).map(([block, list]) => (
         <div key={block} class="block">
           <h3>{block}</h3>
+          <div class="said"><Said findings={ofBlock(desk.findings.value, block, all)} /></div>
           <div class="fields">
             {list.map((e) => (
               <TypedField
@@ -64,7 +65,41 @@ export function Values({ desk }: { desk: Desk }) {
           </div>
         </div>
       ))}
+      <Another desk={desk} />
     </section>
+  );
+}
+
+/** A value the sheet does not have yet, by its key. */
+function Another({ desk }: { desk: Desk }) {
+  const key = useSignal('');
+  const value = useSignal('');
+  const ready = key.value.trim() !== '' && value.value.trim() !== '';
+  return (
+    <form
+      class="another"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (ready) {
+          desk.change({ [key.value.trim()]: value.value.trim() });
+          key.value = '';
+          value.value = '';
+        }
+      }}
+    >
+      <h3>Another value</h3>
+      <div class="fields">
+        <div class="field">
+          <label for="another-key">key, as in stack.flap_area</label>
+          <input id="another-key" autocomplete="off" autocapitalize="off" spellcheck={false} value={key.value} onInput={(e) => { key.value = e.currentTarget.value; }} />
+        </div>
+        <div class="field">
+          <label for="another-value">value with its unit, as in 120 cm2</label>
+          <input id="another-value" autocomplete="off" autocapitalize="off" spellcheck={false} value={value.value} onInput={(e) => { value.value = e.currentTarget.value; }} />
+        </div>
+        <button type="submit" class="set" disabled={!ready}>Set</button>
+      </div>
+    </form>
   );
 }
 
@@ -88,7 +123,14 @@ function entries(desk: Desk): readonly Entry[] {
   const fresh = Object.entries(changes).filter(([key]) => !known.has(key)).map(([key, value]): Entry => ({
     key, typed: true, value, hint: 'not in the saved sheet', changed: true,
   }));
-  return [...typed, ...open, ...fresh];
+  for (const entry of fresh) {
+    known.add(entry.key);
+  }
+  const isBlock = (key: string): boolean => [...known].some((k) => k.startsWith(`${key}.`));
+  const missing = [...new Set(desk.findings.value.map((f) => f.sheet_key ?? ''))]
+    .filter((key) => key.includes('.') && !known.has(key) && !isBlock(key))
+    .map((key): Entry => ({ key, typed: true, value: '', hint: undefined, changed: false }));
+  return [...typed, ...open, ...fresh, ...missing];
 }
 
 function grouped(list: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {
@@ -99,5 +141,9 @@ function grouped(list: readonly Entry[]): readonly (readonly [string, readonly E
   }
   return [...blocks];
 }
+
+/** What is said about a block as a whole, or about a part of it that has no field. */
+const ofBlock = (findings: readonly Finding[], block: string, all: readonly Entry[]): readonly Finding[] =>
+  findings.filter((f) => (f.sheet_key === block || f.sheet_key?.startsWith(`${block}.`)) && all.every((e) => e.key !== f.sheet_key));
 
 const about = (findings: readonly Finding[], key: string): readonly Finding[] => findings.filter((f) => f.sheet_key === key);
