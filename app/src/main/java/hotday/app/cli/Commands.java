@@ -14,6 +14,7 @@ final class Commands {
         line.addSubcommand(new PropertyCommand(console));
         line.addSubcommand(new CoverageCommand(console));
         line.addSubcommand(new FaultsCommand(console));
+        line.addSubcommand(new ServeCommand(console));
         line.addSubcommand(new DemoCommand(console));
     }
 }

@@ -38,10 +38,10 @@ public final class TypedFile {
         return typed(file, mapping(file, text), new Faults());
     }
 
-    /** The same for a file whose blocks may ask for parts, with values laid over it. */
-    public static TypedFile read(Path path, Shelf shelf, Overlay overlay) {
+    /** The same for text whose blocks may ask for parts, with values laid over it; {@code path} is what places call it. */
+    public static TypedFile of(Path path, String text, Shelf shelf, Overlay overlay) {
         Faults faults = new Faults();
-        return typed(path.toString(), shelf.filled(overlay.on(mapping(path)), faults), faults);
+        return typed(path.toString(), shelf.filled(overlay.on(mapping(path.toString(), text)), faults), faults);
     }
 
     private static TypedFile typed(String file, MappingNode mapping, Faults faults) {

@@ -13,16 +13,9 @@ import hotday.vehicle.airpath.Face;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.TileFlow.FanState;
 import hotday.vehicle.cases.Case;
-import hotday.vehicle.cases.Trial;
-import hotday.vehicle.front.Front;
-import hotday.vehicle.front.FrontInputs;
 import hotday.vehicle.front.FrontView;
 import hotday.vehicle.front.FrontView.CoreView;
-import hotday.vehicle.plant.Input;
-import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
-import hotday.vehicle.plant.Run;
-import hotday.vehicle.plant.State;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
@@ -49,27 +42,10 @@ public final class FacePicture {
     /** A case on the design day of a sheet, settled, fan at full speed. */
     public static FacePicture of(BuildSheet sheet, Case kase) {
         VehicleSpec spec = sheet.vehicle();
-        Trial trial = new Trial(spec, Plant.compile(spec), kase);
-        trial.settle(spec.designAmbient(), 1.0);
-        FrontView view = Front.compile(spec).settle(asked(trial.run()));
+        FrontView view = SettledFront.of(spec, Plant.compile(spec), kase);
         Display show = new Display(sheet.units());
         String day = show.format(Quantity.TEMPERATURE, spec.designAmbient()) + " outside";
         return new FacePicture(spec, view, show, kase.title() + ", " + day);
-    }
-
-    /** What a settled run asks of its front. */
-    private static FrontInputs asked(Run run) {
-        return new FrontInputs(
-                run.get(Input.SPEED),
-                run.get(Input.AMBIENT),
-                run.get(Input.PRESSURE),
-                run.get(State.FAN),
-                run.get(State.JACKET),
-                run.get(Output.RADIATOR_FLOW),
-                run.get(Output.GEARBOX_AIR_HEAT),
-                run.get(Output.CONDENSER_HEAT),
-                run.get(Output.CHARGE_HEAT),
-                Math.max(0.0, run.get(Output.SURFACE_HEAT)));
     }
 
     /** The picture as SVG text. */

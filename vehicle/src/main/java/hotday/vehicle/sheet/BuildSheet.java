@@ -4,6 +4,7 @@ import hotday.core.finding.Finding;
 import hotday.core.typed.Overlay;
 import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
+import hotday.core.typed.TypedText;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
@@ -44,9 +45,15 @@ public record BuildSheet(
 
     /** The same with values laid over it, as if they had been typed in the sheet. */
     public static BuildSheet read(Path path, Overlay overlay) {
+        return of(path, TypedText.read(path), overlay);
+    }
+
+    /** The same for text that may not stand in the file yet. */
+    public static BuildSheet of(Path path, String text, Overlay overlay) {
         Path shelf = Path.of("shelf");
-        TypedFile file = TypedFile.read(
+        TypedFile file = TypedFile.of(
                 path,
+                text,
                 Shelf.firstOf(
                         path.resolveSibling(shelf).normalize(),
                         path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()),

@@ -1,0 +1,205 @@
+package hotday.app.web;
+
+import hotday.core.finding.InputException;
+import hotday.study.shop.Answer;
+import hotday.study.shop.Bench;
+import hotday.study.shop.Shop;
+import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.sheet.Assumption;
+import hotday.vehicle.sheet.BuildSheet;
+import io.javalin.http.BadRequestResponse;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.router.JavalinDefaultRoutingApi;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What the page asks about a shop and its build sheets. Keys: docs/page.md. */
+final class ShopRoutes {
+    private static final double CELSIUS = 273.15;
+    private static final int MOST_CHANGES = 500;
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private final Shop shop;
+
+    ShopRoutes(Shop shop) {
+        this.shop = shop;
+    }
+
+    void register(JavalinDefaultRoutingApi routes) {
+        routes.get("/api/shop", this::shop);
+        routes.get("/api/builds/{id}", ctx -> open(ctx, bench(ctx)));
+        routes.post("/api/builds/{id}/try", ctx -> tried(ctx, bench(ctx)));
+        routes.put("/api/builds/{id}", ctx -> save(ctx, bench(ctx)));
+    }
+
+    private Bench bench(Context ctx) {
+        return shop.find(ctx.pathParam("id"))
+                .orElseThrow(() -> new NotFoundResponse("there is no build of that name in this shop"));
+    }
+
+    private void shop(Context ctx) {
+        ObjectNode root = Reply.object();
+        root.put("shop", shop.name());
+        ArrayNode builds = root.putArray("builds");
+        for (String id : shop.builds()) {
+            shop.find(id).ifPresent(bench -> build(builds.addObject(), bench));
+        }
+        Reply.json(ctx, 200, root);
+    }
+
+    private void build(ObjectNode node, Bench bench) {
+        Bench.Opened opened = bench.open();
+        node.put("id", bench.id());
+        head(node, bench, opened.sheet());
+        Shop.Progress progress = shop.progress(bench.id());
+        node.putObject("stage")
+                .put("sheet", opened.sheet().isPresent())
+                .put("predicted", opened.answer().isPresent())
+                .put("commissioned", progress.commissioned())
+                .put("proven", progress.proven())
+                .put("signed", progress.signed());
+        ArrayNode faults = node.putArray("faults");
+        if (opened.sheet().isEmpty()) {
+            Reply.all(faults, opened.findings());
+        }
+        Optional<Ceiling> worst = opened.answer()
+                .flatMap(a -> a.ceilings().stream().min(Comparator.comparingDouble(c -> c.ambient() - c.day())));
+        if (worst.isPresent()) {
+            ObjectNode least = node.putObject("worst");
+            ceiling(least, worst.get());
+            Reply.number(least, "day_degC", worst.get().day() - CELSIUS);
+        } else {
+            node.putNull("worst");
+        }
+    }
+
+    /** Name, note and units; a sheet with faults is called by its folder. */
+    private static void head(ObjectNode node, Bench bench, Optional<BuildSheet> sheet) {
+        node.put("name", sheet.map(s -> s.vehicle().name()).orElse(bench.id()));
+        node.put(
+                "note", sheet.map(s -> s.typed().getOrDefault("build.note", "")).orElse(""));
+        node.put(
+                "units",
+                sheet.map(s -> s.units().name().toLowerCase(Locale.ROOT)).orElse("metric"));
+    }
+
+    private static void open(Context ctx, Bench bench) {
+        Bench.Opened opened = bench.open();
+        ObjectNode root = Reply.object();
+        root.put("id", bench.id());
+        head(root, bench, opened.sheet());
+        root.put("version", opened.version());
+        ArrayNode values = root.putArray("values");
+        ArrayNode assumptions = root.putArray("assumptions");
+        opened.sheet().ifPresent(sheet -> {
+            Reply.number(root, "day_degC", sheet.vehicle().designAmbient() - CELSIUS);
+            sheet.typed()
+                    .forEach((key, typed) -> values.addObject().put("key", key).put("typed", typed));
+            for (Assumption a : sheet.assumptions()) {
+                assumptions
+                        .addObject()
+                        .put("key", a.key())
+                        .put("value", a.value())
+                        .put("reason", a.reason());
+            }
+        });
+        Reply.all(root.putArray("findings"), opened.findings());
+        if (opened.answer().isPresent()) {
+            root.set("answer", answer(opened.answer().get()));
+        } else {
+            root.putNull("answer");
+        }
+        Reply.json(ctx, 200, root);
+    }
+
+    private static void tried(Context ctx, Bench bench) {
+        try {
+            Reply.json(ctx, 200, answer(bench.tried(changes(body(ctx)))));
+        } catch (InputException wrong) {
+            Reply.findings(ctx, 200, wrong.findings());
+        }
+    }
+
+    private static void save(Context ctx, Bench bench) {
+        JsonNode body = body(ctx);
+        Bench.Saved saved = bench.save(body.path("version").asString(""), changes(body));
+        ObjectNode root = Reply.object();
+        root.put("version", saved.now().version());
+        if (saved.written()) {
+            saved.now().answer().ifPresent(a -> root.set("answer", answer(a)));
+            Reply.json(ctx, 200, root);
+        } else {
+            root.put("error", "changed-elsewhere");
+            root.put(
+                    "message",
+                    "somebody changed this sheet in the meantime; nothing was written. Read it again, then lay your changes over it or leave them.");
+            Reply.json(ctx, 409, root);
+        }
+    }
+
+    private static JsonNode body(Context ctx) {
+        JsonNode body = MAPPER.readTree(ctx.bodyAsBytes());
+        if (body == null || !body.isObject()) {
+            throw new BadRequestResponse("an object is expected");
+        }
+        return body;
+    }
+
+    /** Later ones win. */
+    private static Map<String, String> changes(JsonNode body) {
+        JsonNode all = body.path("changes");
+        if (!all.isArray() || all.size() > MOST_CHANGES) {
+            throw new BadRequestResponse("'changes' must be a list of at most " + MOST_CHANGES);
+        }
+        Map<String, String> changes = new LinkedHashMap<>();
+        for (JsonNode each : all) {
+            if (!each.path("key").isString() || !each.path("value").isString()) {
+                throw new BadRequestResponse("every change needs 'key' and 'value', both texts");
+            }
+            changes.put(each.path("key").asString(), each.path("value").asString());
+        }
+        return changes;
+    }
+
+    private static ObjectNode answer(Answer answer) {
+        ObjectNode root = Reply.object();
+        root.put("in_order", true);
+        Reply.number(root, "took_ms", answer.millis());
+        Reply.all(root.putArray("findings"), answer.sheet().remarks());
+        Reply.number(root, "day_degC", answer.sheet().vehicle().designAmbient() - CELSIUS);
+        root.set("stack", StackJson.of(answer));
+        ArrayNode ceilings = root.putArray("ceilings");
+        for (int i = 0; i < answer.ceilings().size(); i++) {
+            ObjectNode node = ceilings.addObject();
+            ceiling(node, answer.ceilings().get(i));
+            Ceiling saved = (answer.saved().isEmpty() ? answer.ceilings() : answer.saved()).get(i);
+            Reply.number(node, "saved_degC", saved.ambient() - CELSIUS);
+        }
+        NowJson.put(root.putArray("now"), answer.ceilings().get(0));
+        return root;
+    }
+
+    private static void ceiling(ObjectNode node, Ceiling c) {
+        node.put("case", c.kase().id());
+        node.put("title", c.kase().title());
+        Reply.number(node, "ceiling_degC", c.ambient() - CELSIUS);
+        node.put(
+                "reach",
+                switch (c.reach()) {
+                    case FOUND -> "found";
+                    case ABOVE_RANGE -> "above";
+                    case BELOW_RANGE -> "below";
+                });
+        node.put("binding", c.binding().id());
+        node.put("binding_title", c.binding().title());
+        node.put("holds", c.ambient() >= c.day());
+    }
+}
