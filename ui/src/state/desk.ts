@@ -152,7 +152,7 @@ export class Desk {
         this.conflict.value = { message: result.message };
       } else {
         this.take({ in_order: false, findings: result.findings });
-        this.told.value = 'Not saved: the sheet has faults.';
+        this.told.value = 'Not saved; put them right first.';
       }
     } catch (reason) {
       this.trouble.value = sentence(reason);

@@ -51,7 +51,8 @@ function state(desk: Desk, changed: number): string {
   }
   const faults = desk.findings.value.filter((f) => f.severity === 'fault').length;
   if (faults > 0 && !desk.inOrder.value) {
-    return faults === 1 ? '1 fault' : `${faults} faults`;
+    const count = faults === 1 ? '1 fault' : `${faults} faults`;
+    return desk.told.value === '' ? count : `${count}. ${desk.told.value}`;
   }
   if (desk.waiting.value) {
     return 'Predicting ...';

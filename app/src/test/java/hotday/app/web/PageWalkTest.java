@@ -117,10 +117,11 @@ class PageWalkTest {
         String before = ceilings();
         WebElement cooler = browser.findElement(COOLER);
         new Actions(browser).click(cooler).perform();
-        browser.findElement(COOLER)
-                .sendKeys(Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP, Keys.ARROW_UP);
+        for (int i = 0; i < 24; i++) {
+            browser.findElement(COOLER).sendKeys(Keys.ARROW_UP);
+        }
         untilCeilingsLeave(before);
-        for (int i = 0; i < 6 && button("Undo").isEnabled(); i++) {
+        for (int i = 0; i < 24 && button("Undo").isEnabled(); i++) {
             button("Undo").click();
         }
         wait.until(b -> ceilings().equals(before));
@@ -137,6 +138,11 @@ class PageWalkTest {
                 b -> b.findElement(By.id("value:radiator.depth-said")).getText().contains("it must lie between"));
         assertThat(browser.findElement(By.id("value:radiator.depth")).getDomAttribute("aria-invalid"))
                 .isEqualTo("true");
-        assertThat(button("Save").isEnabled()).isFalse();
+        String sheet = read(folder.resolve("builds/heron/build.yaml"));
+        button("Save").click();
+        wait.until(b -> b.findElement(By.cssSelector("section.strip [role=status]"))
+                .getText()
+                .contains("Not saved"));
+        assertThat(read(folder.resolve("builds/heron/build.yaml"))).isEqualTo(sheet);
     }
 }
