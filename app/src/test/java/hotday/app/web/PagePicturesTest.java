@@ -1,0 +1,92 @@
+package hotday.app.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hotday.study.demo.DemoShop;
+import hotday.study.shop.Shop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.TakesScreenshot;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.chromium.ChromiumDriver;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * Every view on a desk, a tablet and a phone, in light and dark: nothing sticks out sideways, the browser complains of nothing. The pictures
+ * go to {@code target/pictures}, or into the guide with {@code -Dhotday.guide=docs/guide/page}.
+ */
+@Tag("slow")
+class PagePicturesTest {
+    /** Width and height in CSS pixels. */
+    private record Screen(String name, int width, int height) {}
+
+    private static final List<Screen> SCREENS =
+            List.of(new Screen("desk", 1440, 900), new Screen("tablet", 1024, 768), new Screen("phone", 390, 844));
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyViewFitsEveryScreen() throws IOException {
+        WebDriver browser = Browser.open();
+        DemoShop.create(folder);
+        try (PageServer server = PageServer.start(Shop.open(folder), 0)) {
+            for (Screen screen : SCREENS) {
+                for (String light : List.of("light", "dark")) {
+                    emulate(browser, screen, light);
+                    browser.get(server.address());
+                    picture(browser, By.linkText("Heron"), "shop-" + screen.name() + "-" + light);
+                    browser.get(server.address() + "#/build/heron");
+                    picture(browser, By.cssSelector("section.ceilings h3"), "build-" + screen.name() + "-" + light);
+                }
+            }
+            assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).isEmpty();
+        } finally {
+            browser.quit();
+        }
+    }
+
+    private static void emulate(WebDriver browser, Screen screen, String light) {
+        ChromiumDriver chromium = (ChromiumDriver) browser;
+        chromium.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of(
+                        "width",
+                        screen.width(),
+                        "height",
+                        screen.height(),
+                        "deviceScaleFactor",
+                        1,
+                        "mobile",
+                        screen.width() < 500));
+        chromium.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", light))));
+    }
+
+    private static void picture(WebDriver browser, By shown, String name) throws IOException {
+        new WebDriverWait(browser, Duration.ofSeconds(20)).until(ExpectedConditions.visibilityOfElementLocated(shown));
+        Object over = ((JavascriptExecutor) browser)
+                .executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(((Number) over).intValue())
+                .as(name + ": pixels that stick out")
+                .isZero();
+        byte[] png = ((TakesScreenshot) browser).getScreenshotAs(OutputType.BYTES);
+        Path folder = Path.of(System.getProperty("hotday.root", "..")).resolve(System.getProperty("hotday.guide"));
+        Files.createDirectories(folder);
+        Files.write(folder.resolve(name + ".png"), png);
+        assertThat(png.length).as(name).isGreaterThan(10_000);
+    }
+}
