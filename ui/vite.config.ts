@@ -1,7 +1,7 @@
 import { defineConfig } from 'vite';
 
 // Hotday's server answers on this port while the page is worked on with `npm run dev`.
-const server = process.env['HOTDAY_SERVER'] ?? 'http://127.0.0.1:8480';
+const server = process.env['HOTDAY_SERVER'] ?? 'http://127.0.0.1:8643';
 
 export default defineConfig({
   base: './',

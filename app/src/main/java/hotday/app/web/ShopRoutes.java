@@ -1,5 +1,6 @@
 package hotday.app.web;
 
+import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.study.shop.Answer;
 import hotday.study.shop.Bench;
@@ -13,6 +14,7 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +28,10 @@ final class ShopRoutes {
     private static final double CELSIUS = 273.15;
     private static final int MOST_CHANGES = 500;
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private static final Finding NOT_SETTLED = Finding.warning(
+            "air-not-settled",
+            "the air on the design day cannot carry the heat that is asked of it; read air speed and temperature at the cores as a warning only");
 
     private final Shop shop;
 
@@ -173,7 +179,11 @@ final class ShopRoutes {
         ObjectNode root = Reply.object();
         root.put("in_order", true);
         Reply.number(root, "took_ms", answer.millis());
-        Reply.all(root.putArray("findings"), answer.sheet().remarks());
+        ArrayNode findings = root.putArray("findings");
+        Reply.all(findings, answer.sheet().remarks());
+        if (!answer.air().settled()) {
+            Reply.all(findings, List.of(NOT_SETTLED));
+        }
         Reply.number(root, "day_degC", answer.sheet().vehicle().designAmbient() - CELSIUS);
         root.set("stack", StackJson.of(answer));
         ArrayNode ceilings = root.putArray("ceilings");

@@ -13,7 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Air at every core, means over its face: settled, design day, fan at full speed. */
+/**
+ * Air at every core, means over its face: design day, fan at full speed.
+ *
+ * @param settled false when this air cannot carry the heat that is asked of it
+ */
 public record AirAtCores(List<At> cores, boolean settled) {
     public AirAtCores {
         cores = List.copyOf(cores);
@@ -24,9 +28,8 @@ public record AirAtCores(List<At> cores, boolean settled) {
      *
      * @param speed at outside density, m/s
      * @param temperature of the air that reaches it, K
-     * @param heat given to the air, W
      */
-    public record At(CoreKind kind, double speed, double temperature, double heat) {}
+    public record At(CoreKind kind, double speed, double temperature) {}
 
     static AirAtCores of(VehicleSpec spec, Plant plant, Case kase) {
         FrontView view = SettledFront.of(spec, plant, kase);
@@ -38,8 +41,7 @@ public record AirAtCores(List<At> cores, boolean settled) {
             all.add(new At(
                     core.core().kind(),
                     core.massFlow() / (density * area),
-                    mean(view.face().grid(), core),
-                    core.heat()));
+                    mean(view.face().grid(), core)));
         }
         return new AirAtCores(all, view.settled());
     }

@@ -64,10 +64,6 @@ public final class Bench {
         return id;
     }
 
-    public Path path() {
-        return path;
-    }
-
     /** Reads the sheet; one with faults is opened all the same. */
     public synchronized Opened open() {
         String text = TypedText.read(path);
