@@ -1,10 +1,12 @@
 import { signal } from '@preact/signals';
 
-export type Route = { readonly view: 'shop' } | { readonly view: 'build'; readonly id: string };
+/** The ways of one build; each is a view of its own. */
+export type Way = 'sheet' | 'prediction' | 'proof';
+export type Route = { readonly view: 'shop' } | { readonly view: 'build'; readonly id: string; readonly way: Way };
 
 function read(): Route {
-  const found = /^#\/build\/([^/]+)$/.exec(window.location.hash);
-  return found?.[1] ? { view: 'build', id: decodeURIComponent(found[1]) } : { view: 'shop' };
+  const found = /^#\/build\/([^/]+)(?:\/(prediction|proof))?$/.exec(window.location.hash);
+  return found?.[1] ? { view: 'build', id: decodeURIComponent(found[1]), way: (found[2] ?? 'sheet') as Way } : { view: 'shop' };
 }
 
 export const route = signal<Route>(read());
@@ -17,4 +19,4 @@ window.addEventListener('hashchange', () => {
   }
 });
 
-export const buildLink = (id: string): string => `#/build/${encodeURIComponent(id)}`;
+export const buildLink = (id: string, way: Way = 'sheet'): string => `#/build/${encodeURIComponent(id)}${way === 'sheet' ? '' : `/${way}`}`;

@@ -1,7 +1,7 @@
 import { chooseTheme, chooseUnits, theme, units, type Theme } from '../state/settings';
 import { route } from '../state/route';
 import type { UnitChoice } from '../lib/units';
-import { BuildView } from './BuildView';
+import { BuildWay } from './BuildNav';
 import { ShopView } from './ShopView';
 
 export function App() {
@@ -16,7 +16,7 @@ export function App() {
       </a>
       <Header />
       <main id="main" tabIndex={-1}>
-        {place.view === 'shop' ? <ShopView /> : <BuildView key={place.id} id={place.id} />}
+        {place.view === 'shop' ? <ShopView /> : <BuildWay id={place.id} way={place.way} />}
       </main>
       <Footer />
     </>

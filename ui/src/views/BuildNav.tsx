@@ -1,0 +1,31 @@
+import type { JSX } from 'preact';
+import { buildLink, type Way } from '../state/route';
+import { BuildView } from './BuildView';
+
+interface Listed {
+  readonly way: Way;
+  readonly word: string;
+  readonly View: (props: { readonly id: string }) => JSX.Element;
+}
+
+/** Every way of one build that has a view, in the order of the work. */
+const WAYS: readonly Listed[] = [
+  { way: 'sheet', word: 'Sheet', View: BuildView },
+];
+
+/** One build, on one of its ways; a way without a view leads to the sheet. */
+export function BuildWay({ id, way }: { id: string; way: Way }) {
+  const shown = WAYS.find((w) => w.way === way) ?? WAYS[0];
+  return (
+    <>
+      {WAYS.length > 1 && (
+        <nav class="ways" aria-label="Ways of this build">
+          {WAYS.map((w) => (
+            <a key={w.way} href={buildLink(id, w.way)} aria-current={w === shown ? 'page' : undefined}>{w.word}</a>
+          ))}
+        </nav>
+      )}
+      {shown && <shown.View key={`${shown.way} ${id}`} id={id} />}
+    </>
+  );
+}
