@@ -9,8 +9,10 @@ import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
+import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
+import java.util.Map;
 import tools.jackson.core.JacksonException;
 
 /**
@@ -23,9 +25,13 @@ public final class PageServer implements AutoCloseable {
     private static final long LARGEST = 1_000_000; // bytes of a request
 
     private final Javalin server;
+    private final Jobs jobs;
+    private final Broadcast broadcast;
 
-    private PageServer(Javalin server) {
+    private PageServer(Javalin server, Jobs jobs, Broadcast broadcast) {
         this.server = server;
+        this.jobs = jobs;
+        this.broadcast = broadcast;
     }
 
     /**
@@ -40,14 +46,20 @@ public final class PageServer implements AutoCloseable {
                     "no-page",
                     "this build has no page, because node 20 or newer was not there when it was made; install it and run 'hotday build'");
         }
-        return started(shop, port, true);
+        return started(shop, port, true, JobKind.all());
     }
 
     /** The same without the page itself. */
-    static PageServer started(Shop shop, int port, boolean page) {
-        Javalin server = Javalin.create(config -> configure(config, shop, page));
+    static PageServer started(Shop shop, int port, boolean page, Map<String, JobKind> kinds) {
+        Broadcast broadcast = new Broadcast();
+        Jobs jobs = new Jobs(broadcast);
+        Javalin server = Javalin.create(config -> {
+            configure(config, page);
+            new ShopRoutes(shop, broadcast).register(config.routes);
+            new JobRoutes(shop, jobs, broadcast, kinds).register(config.routes);
+        });
         try {
-            return new PageServer(server.start(HOST, port));
+            return new PageServer(server.start(HOST, port), jobs, broadcast);
         } catch (JavalinBindException e) {
             throw InputException.at(
                     Place.of("--port"),
@@ -56,7 +68,7 @@ public final class PageServer implements AutoCloseable {
         }
     }
 
-    private static void configure(JavalinConfig config, Shop shop, boolean page) {
+    private static void configure(JavalinConfig config, boolean page) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -71,7 +83,6 @@ public final class PageServer implements AutoCloseable {
             });
         }
         config.routes.before(Doorman::check);
-        new ShopRoutes(shop).register(config.routes);
         config.routes.exception(InputException.class, (e, ctx) -> Reply.findings(ctx, 422, e.findings()));
         config.routes.exception(
                 JacksonException.class,
@@ -84,7 +95,9 @@ public final class PageServer implements AutoCloseable {
     private static void refused(HttpResponseException e, Context ctx) {
         String key = e instanceof NotFoundResponse
                 ? "not-found"
-                : e instanceof ContentTooLargeResponse ? "too-large" : "refused";
+                : e instanceof ContentTooLargeResponse
+                        ? "too-large"
+                        : e instanceof TooManyRequestsResponse ? "busy" : "refused";
         Reply.error(ctx, e.getStatus(), key, e.getMessage());
     }
 
@@ -105,6 +118,8 @@ public final class PageServer implements AutoCloseable {
 
     @Override
     public void close() {
+        broadcast.close();
+        jobs.close();
         server.stop();
     }
 }

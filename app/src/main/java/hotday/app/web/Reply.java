@@ -3,14 +3,16 @@ package hotday.app.web;
 import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
 import hotday.study.shop.Bench;
+import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import java.util.List;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Writes answers. */
+/** Reads what is sent, writes answers. */
 final class Reply {
     static final String JSON = "application/json";
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
@@ -19,6 +21,19 @@ final class Reply {
 
     static ObjectNode object() {
         return JsonNodeFactory.instance.objectNode();
+    }
+
+    static String text(ObjectNode node) {
+        return MAPPER.writeValueAsString(node);
+    }
+
+    /** The object that was sent. */
+    static JsonNode body(Context ctx) {
+        JsonNode body = MAPPER.readTree(ctx.bodyAsBytes());
+        if (body == null || !body.isObject()) {
+            throw new BadRequestResponse("an object is expected");
+        }
+        return body;
     }
 
     static void json(Context ctx, int status, ObjectNode node) {

@@ -19,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -27,16 +26,17 @@ import tools.jackson.databind.node.ObjectNode;
 final class ShopRoutes {
     private static final double CELSIUS = 273.15;
     private static final int MOST_CHANGES = 500;
-    private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private static final Finding NOT_SETTLED = Finding.warning(
             "air-not-settled",
             "the air on the design day cannot carry the heat that is asked of it; read air speed and temperature at the cores as a warning only");
 
     private final Shop shop;
+    private final Broadcast broadcast;
 
-    ShopRoutes(Shop shop) {
+    ShopRoutes(Shop shop, Broadcast broadcast) {
         this.shop = shop;
+        this.broadcast = broadcast;
     }
 
     void register(JavalinDefaultRoutingApi routes) {
@@ -128,18 +128,24 @@ final class ShopRoutes {
 
     private static void tried(Context ctx, Bench bench) {
         try {
-            Reply.json(ctx, 200, answer(bench.tried(changes(body(ctx)))));
+            Reply.json(ctx, 200, answer(bench.tried(changes(Reply.body(ctx)))));
         } catch (InputException wrong) {
             Reply.findings(ctx, 200, wrong.findings());
         }
     }
 
-    private static void save(Context ctx, Bench bench) {
-        JsonNode body = body(ctx);
+    private void save(Context ctx, Bench bench) {
+        JsonNode body = Reply.body(ctx);
         Bench.Saved saved = bench.save(body.path("version").asString(""), changes(body));
         ObjectNode root = Reply.object();
         root.put("version", saved.now().version());
         if (saved.written()) {
+            broadcast.tell(
+                    "sheet",
+                    bench.id(),
+                    Reply.object()
+                            .put("build", bench.id())
+                            .put("version", saved.now().version()));
             saved.now().answer().ifPresent(a -> root.set("answer", answer(a)));
             Reply.json(ctx, 200, root);
         } else {
@@ -149,14 +155,6 @@ final class ShopRoutes {
                     "somebody changed this sheet in the meantime; nothing was written. Read it again, then lay your changes over it or leave them.");
             Reply.json(ctx, 409, root);
         }
-    }
-
-    private static JsonNode body(Context ctx) {
-        JsonNode body = MAPPER.readTree(ctx.bodyAsBytes());
-        if (body == null || !body.isObject()) {
-            throw new BadRequestResponse("an object is expected");
-        }
-        return body;
     }
 
     /** Later ones win. */
