@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { change, inUnit, millimetres, roomTo, typedLength, withUnit } from '../src/lib/units';
+import { between, change, figure, inUnit, millimetres, roomTo, typedLength, withUnit } from '../src/lib/units';
 
 describe('units', () => {
   // 1 in = 25.4 mm and 1 mile = 1609.344 m by definition; 1 psi = 6.894757293168 kPa: NIST SP 811.
@@ -25,7 +25,7 @@ describe('units', () => {
     expect(change(-1, 'us')).toBe('-1.8 degF');
     expect(change(-0.01, 'metric')).toBe('0.0 K');
     expect(roomTo(17.5, 'degC', 'us')).toBe('31.5 degF');
-    expect(roomTo(3, 'rpm', 'us')).toBe('3.0 rpm');
+    expect(roomTo(3, 'turns', 'us')).toBe('3.0 turns');
   });
 
   it('reads and writes lengths as people type them', () => {
@@ -35,5 +35,27 @@ describe('units', () => {
     expect(millimetres('wide')).toBeNull();
     expect(typedLength(355.6, 'us')).toBe('14 in');
     expect(typedLength(355.6, 'mixed')).toBe('355.6 mm');
+  });
+
+  // 1 lb = 0.45359237 kg, 1 Btu(IT) = 1055.05585262 J: NIST SP 811, appendix B.
+  it('converts what recordings and unknowns come in', () => {
+    expect(inUnit(0.45359237, 'kg/s', 'us')).toBeCloseTo(60, 12);
+    expect(inUnit(453.59237 / 60, 'g/s', 'us')).toBeCloseTo(1, 12);
+    expect(inUnit(4.4482216152605, 'N', 'us')).toBeCloseTo(1, 12);
+    expect(inUnit(30.48, 'm', 'us')).toBeCloseTo(100, 12);
+    // 1 Btu/(h degF) = 0.527 528 W/K, 1 Btu/degF = 1.899 101 kJ/K: the same source.
+    expect(inUnit(0.527528, 'W/K', 'us')).toBeCloseTo(1, 5);
+    expect(inUnit(1899.101, 'J/K', 'us')).toBeCloseTo(1, 5);
+    expect(inUnit(0.527528, 'W/K/(m/s)', 'us')).toBeCloseTo(0.44704, 5);
+    expect(inUnit(144000, 'J/K', 'metric')).toBe(144);
+  });
+
+  it('says ranges and figures of any size', () => {
+    expect(between(39.06, 44, 'degC', 'metric')).toBe('39.1 to 44.0 degC');
+    expect(between(39, 44, 'degC', 'us')).toBe('102.2 to 111.2 degF');
+    expect(figure(0.00531811, '1', 'metric')).toBe('0.0053');
+    expect(figure(144000, 'J/K', 'metric')).toBe('144 kJ/K');
+    expect(figure(2981.59, 'W/K', 'mixed')).toBe('2982 W/K');
+    expect(figure(3.91694, 'furlong', 'us')).toBe('3.92 furlong');
   });
 });

@@ -3,12 +3,12 @@ import type { Answer, Build, Change, FaultyAnswer, Saved, Shop } from './types';
 /** A refusal of the server, or no server at all, as a sentence for people. */
 export class ServerError extends Error {}
 
-interface Refusal {
+export interface Refusal {
   readonly error?: string;
   readonly message?: string;
 }
 
-async function ask(path: string, init?: RequestInit): Promise<Response> {
+export async function ask(path: string, init?: RequestInit): Promise<Response> {
   try {
     return await fetch(`api/${path}`, { cache: 'no-store', ...init });
   } catch {
@@ -16,7 +16,7 @@ async function ask(path: string, init?: RequestInit): Promise<Response> {
   }
 }
 
-async function body<T>(response: Response): Promise<T> {
+export async function body<T>(response: Response): Promise<T> {
   try {
     return (await response.json()) as T;
   } catch {
@@ -24,7 +24,7 @@ async function body<T>(response: Response): Promise<T> {
   }
 }
 
-async function good<T>(response: Response): Promise<T> {
+export async function good<T>(response: Response): Promise<T> {
   if (!response.ok) {
     const refusal = await body<Refusal>(response);
     throw new ServerError(refusal.message ?? `Refused (status ${response.status}).`);
@@ -32,9 +32,9 @@ async function good<T>(response: Response): Promise<T> {
   return body<T>(response);
 }
 
-const build = (id: string): string => `builds/${encodeURIComponent(id)}`;
+export const build = (id: string): string => `builds/${encodeURIComponent(id)}`;
 
-const sending = (method: string, content: unknown): RequestInit => ({
+export const sending = (method: string, content: unknown): RequestInit => ({
   method,
   headers: { 'Content-Type': 'application/json' },
   body: JSON.stringify(content),

@@ -1,12 +1,19 @@
 /** All conversions of the page. The server speaks metric with the unit in the name; people read what they chose. */
 
 export type UnitChoice = 'metric' | 'us' | 'mixed';
-export type Unit = 'degC' | 'K' | 'mm' | 'mm2' | 'm/s' | 'km/h' | 'kPa' | 'bar' | 'V';
+export type Unit =
+  | 'degC' | 'K' | 'mm' | 'mm2' | 'm' | 'm/s' | 'km/h' | 'kPa' | 'bar' | 'V' | 'A' | 'N' | 'g/s' | 'kg/s' | '%' | 'rpm' | 's'
+  | 'W/K' | 'W/K/(m/s)' | 'J/K' | '1';
 
 const MM_PER_IN = 25.4;
 const KPA_PER_PSI = 6.894757293168;
 const KMH_PER_MPH = 1.609344;
-const M_S_PER_FT_MIN = 0.3048 / 60;
+const M_PER_FT = 0.3048;
+const M_S_PER_FT_MIN = M_PER_FT / 60;
+const KG_PER_LB = 0.45359237;
+const N_PER_LBF = KG_PER_LB * 9.80665;
+const J_PER_BTU = 1055.05585262;
+const W_K_PER_BTU_H_F = (J_PER_BTU / 3600) * 1.8;
 
 interface Shown {
   readonly unit: string;
@@ -25,7 +32,19 @@ const METRIC: Readonly<Record<Unit, Shown>> = {
   'km/h': same('km/h', 0),
   kPa: same('kPa', 0),
   bar: same('bar', 1),
+  m: same('m', 0),
   V: same('V', 1),
+  A: same('A', 1),
+  N: same('N', 0),
+  'g/s': same('g/s', 2),
+  'kg/s': same('kg/s', 2),
+  '%': same('%', 1),
+  rpm: same('rpm', 0),
+  s: same('s', 0),
+  'W/K': same('W/K', 0),
+  'W/K/(m/s)': same('W/K per m/s', 2),
+  'J/K': { unit: 'kJ/K', digits: 1, of: (v) => v / 1000 },
+  '1': same('', 2),
 };
 
 const WARM_AND_PRESSED: Partial<Record<Unit, Shown>> = {
@@ -41,6 +60,13 @@ const US: Partial<Record<Unit, Shown>> = {
   mm2: { unit: 'in2', digits: 1, of: (v) => v / (MM_PER_IN * MM_PER_IN) },
   'm/s': { unit: 'ft/min', digits: 0, of: (v) => v / M_S_PER_FT_MIN },
   'km/h': { unit: 'mph', digits: 0, of: (v) => v / KMH_PER_MPH },
+  m: { unit: 'ft', digits: 0, of: (v) => v / M_PER_FT },
+  N: { unit: 'lbf', digits: 0, of: (v) => v / N_PER_LBF },
+  'g/s': { unit: 'lb/min', digits: 2, of: (v) => (v * 0.06) / KG_PER_LB },
+  'kg/s': { unit: 'lb/min', digits: 0, of: (v) => (v * 60) / KG_PER_LB },
+  'W/K': { unit: 'Btu/h degF', digits: 0, of: (v) => v / W_K_PER_BTU_H_F },
+  'W/K/(m/s)': { unit: 'Btu/h degF per mph', digits: 2, of: (v) => (v / W_K_PER_BTU_H_F) * (KMH_PER_MPH / 3.6) },
+  'J/K': { unit: 'Btu/degF', digits: 1, of: (v) => v / J_PER_BTU / 1.8 },
 };
 
 function shown(unit: Unit, choice: UnitChoice): Shown {
@@ -59,6 +85,29 @@ export function withUnit(value: number, unit: Unit, choice: UnitChoice): string 
   return `${rounded(s.of(value), s.digits)} ${s.unit}`;
 }
 
+/** As in "39.1 to 44.0 degC". */
+export function between(low: number, high: number, unit: Unit, choice: UnitChoice): string {
+  const s = shown(unit, choice);
+  return `${rounded(s.of(low), s.digits)} to ${rounded(s.of(high), s.digits)} ${s.unit}`;
+}
+
+/** The unit as people of these units write it. */
+export function unitName(unit: string, choice: UnitChoice): string {
+  return isKnown(unit) ? shown(unit, choice).unit : unit;
+}
+
+/** Digits that mean something in a figure of any size: 0.0053, 2.03, 144. */
+export function threeDigits(value: number): string {
+  const size = Math.abs(value);
+  return size >= 100 ? value.toFixed(0) : String(Number(value.toPrecision(size < 0.01 ? 2 : 3)));
+}
+
+/** A value of an unknown, in three digits. */
+export function figure(value: number, unit: string, choice: UnitChoice): string {
+  const s = isKnown(unit) ? shown(unit, choice) : { unit, of: (v: number) => v };
+  return `${threeDigits(s.of(value))} ${s.unit}`.trim();
+}
+
 /** A temperature difference with its sign in front. */
 export function change(kelvin: number, choice: UnitChoice): string {
   const s = shown('K', choice);
@@ -70,9 +119,12 @@ export function inUnit(value: number, unit: Unit, choice: UnitChoice): number {
   return shown(unit, choice).of(value);
 }
 
+/** The server may speak of units this page does not turn over; those are shown as they come. */
+export const isKnown = (unit: string): unit is Unit => unit in METRIC;
+
 /** Values of a limit carry their unit in the answer; an unknown one is shown as it came. */
 export function anyUnit(value: number, unit: string, choice: UnitChoice): string {
-  return unit in METRIC ? withUnit(value, unit as Unit, choice) : `${rounded(value, 1)} ${unit}`;
+  return isKnown(unit) ? withUnit(value, unit, choice) : `${rounded(value, 1)} ${unit}`;
 }
 
 /** Room to a limit: of a temperature it is a difference. */

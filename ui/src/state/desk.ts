@@ -249,6 +249,6 @@ function listed(changes: Changes): readonly Change[] {
   return Object.entries(changes).map(([key, value]) => ({ key, value }));
 }
 
-function sentence(reason: unknown): string {
+export function sentence(reason: unknown): string {
   return reason instanceof ServerError ? reason.message : `The page failed: ${String(reason)}`;
 }

@@ -1,4 +1,4 @@
-import { effect, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import type { UnitChoice } from '../lib/units';
 
 export type Theme = 'auto' | 'light' | 'dark';
@@ -45,6 +45,22 @@ export function chooseTheme(choice: Theme): void {
   remember('hotday.theme', choice);
 }
 
+const printing = signal(false);
+window.addEventListener('beforeprint', () => { printing.value = true; });
+window.addEventListener('afterprint', () => { printing.value = false; });
+
 effect(() => {
-  document.documentElement.dataset['theme'] = theme.value;
+  document.documentElement.dataset['theme'] = printing.value ? 'light' : theme.value;
+});
+
+const darkDevice = window.matchMedia('(prefers-color-scheme: dark)');
+const deviceDark = signal(darkDevice.matches);
+darkDevice.addEventListener('change', (event) => { deviceDark.value = event.matches; });
+
+/** What is on the screen or the paper now; pictures painted dot by dot follow it. */
+export const shownTheme = computed<'light' | 'dark'>(() => {
+  if (printing.value) {
+    return 'light';
+  }
+  return theme.value === 'auto' ? (deviceDark.value ? 'dark' : 'light') : theme.value;
 });

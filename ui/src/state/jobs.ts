@@ -1,0 +1,51 @@
+import { signal } from '@preact/signals';
+import { cancelJob, readJobs, startJob } from '../api/proofClient';
+import type { Job, ProveWish } from '../api/proofTypes';
+import { sentence } from './desk';
+import { listen } from './events';
+
+/** Newest first; the same on every page of the shop. */
+export const jobs = signal<readonly Job[]>([]);
+export const jobTrouble = signal<string | null>(null);
+
+export const underWay = (job: Job): boolean => job.state === 'waiting' || job.state === 'running';
+
+/** A job as told; one that is new goes to the front. */
+export function withJob(all: readonly Job[], job: Job): readonly Job[] {
+  return all.some((j) => j.id === job.id) ? all.map((j) => (j.id === job.id ? job : j)) : [job, ...all];
+}
+
+async function asked(question: () => Promise<void>): Promise<void> {
+  try {
+    await question();
+    jobTrouble.value = null;
+  } catch (reason) {
+    jobTrouble.value = sentence(reason);
+  }
+}
+
+export const start = (wish: ProveWish): Promise<void> =>
+  asked(async () => {
+    jobs.value = withJob(jobs.value, await startJob(wish));
+  });
+
+export const cancel = (id: string): Promise<void> =>
+  asked(async () => {
+    jobs.value = withJob(jobs.value, await cancelJob(id));
+  });
+
+let followed = false;
+
+/** Keeps the jobs as the server has them, from the first call on. */
+export function followJobs(): void {
+  if (followed) {
+    return;
+  }
+  followed = true;
+  listen('job', (job) => {
+    jobs.value = withJob(jobs.value, job as Job);
+  });
+  listen('joined', () => void asked(async () => {
+    jobs.value = await readJobs();
+  }));
+}

@@ -1,0 +1,247 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import type { ChannelTaken, Fact, PossibleChannel, RecordedChannel, RunColumn, RunDetail } from '../../api/proofTypes';
+import { atColumn, constants, held, inUnitOf, taken } from '../../lib/mapping';
+import { clock } from '../../lib/span';
+import { anyUnit } from '../../lib/units';
+import { MapDesk } from '../../state/mapDesk';
+import { units } from '../../state/settings';
+import { Remarks } from './Remarks';
+
+/** More columns than this are shown only when somebody asks for them. */
+const MANY = 16;
+
+const FROM: Readonly<Record<RunDetail['map']['from'], string>> = {
+  own: 'This map belongs to this recording.',
+  shop: "This is the shop's map. Saved, it becomes one for this recording alone.",
+  guess: 'Guessed from the headers. Look at each row, put right what is wrong, then save the map.',
+};
+
+const FACTS: readonly (readonly [string, string])[] = [['heater', 'Heater'], ['fan', 'Engine fan'], ['air_conditioning', 'A/C']];
+
+/** Which column of a recording is what. */
+export function ChannelMap({ name }: { name: string }) {
+  const desk = useMemo(() => new MapDesk(name), [name]);
+  useEffect(() => {
+    void desk.open();
+  }, [desk]);
+  const run = desk.run.value;
+  const chosen = desk.chosen.value;
+  return (
+    <div class="mapping">
+      {desk.trouble.value && (
+        <div class="notice bad" role="alert">
+          <p>{desk.trouble.value}</p>
+          <button type="button" onClick={() => void desk.open()}>Read it again</button>
+        </div>
+      )}
+      {!run && !desk.trouble.value && <p role="status">Reading {name} ...</p>}
+      {run && chosen && (
+        <>
+          <p class="hint">{FROM[run.map.from]}</p>
+          <TimeRow desk={desk} run={run} />
+          <Columns desk={desk} run={run} channels={chosen.channels} />
+          <Constants desk={desk} possible={run.possible} channels={chosen.channels} />
+          <fieldset class="facts">
+            <legend>Known of the whole run, though no column shows it</legend>
+            {FACTS.map(([key, word]) => (
+              <label key={key}>
+                <span>{word}</span>
+                <select value={chosen.facts[key] ?? 'unknown'} onChange={(e) => desk.change({ facts: { ...chosen.facts, [key]: e.currentTarget.value as Fact } })}>
+                  <option value="on">on</option>
+                  <option value="off">off</option>
+                  <option value="unknown">unknown</option>
+                </select>
+              </label>
+            ))}
+          </fieldset>
+          <div aria-live="polite" class="stacked">
+            <Remarks findings={desk.findings.value} about="on reading it" />
+            <Read recording={desk.recording.value} possible={run.possible} />
+          </div>
+          {desk.conflict.value && (
+            <div class="notice bad" role="alert">
+              <p>{desk.conflict.value}</p>
+              <button type="button" onClick={() => void desk.open()}>Read it again</button>
+            </div>
+          )}
+          <div class="actions">
+            <button type="button" class="main" disabled={desk.saving.value || (!desk.changed.value && run.map.from !== 'guess')} onClick={() => void desk.save()}>
+              Save map
+            </button>
+            <p role="status">{desk.told.value || (desk.changed.value ? 'Changed, not saved' : '')}</p>
+          </div>
+        </>
+      )}
+    </div>
+  );
+}
+
+function TimeRow({ desk, run }: { desk: MapDesk; run: RunDetail }) {
+  const time = desk.chosen.value?.time ?? run.map.time;
+  const header = run.columns.find((c) => c.position === time.position);
+  return (
+    <div class="pair">
+      <label>
+        <span>Time stands in column</span>
+        <select value={time.position ?? ''} onChange={(e) => desk.change({ time: { position: Number(e.currentTarget.value), unit: null, clock: null } })}>
+          {time.position === null && <option value="">choose one</option>}
+          {run.columns.map((c) => <option key={c.position} value={c.position}>{c.position}: {c.header}</option>)}
+        </select>
+      </label>
+      <label>
+        <span>Its unit</span>
+        <select
+          value={time.clock !== null ? 'clock' : time.unit ?? ''}
+          onChange={(e) => {
+            const { value } = e.currentTarget;
+            desk.change({ time: { ...time, unit: value === '' || value === 'clock' ? null : value, clock: value === 'clock' ? 'hh:mm:ss' : null } });
+          }}
+        >
+          <option value="">{header?.unit ? `${header.unit}, as headed` : 'not said'}</option>
+          <option value="s">s</option>
+          <option value="ms">ms</option>
+          <option value="min">min</option>
+          <option value="h">h</option>
+          <option value="clock">time of day, or date and time</option>
+        </select>
+      </label>
+    </div>
+  );
+}
+
+function Columns({ desk, run, channels }: { desk: MapDesk; run: RunDetail; channels: readonly ChannelTaken[] }) {
+  const usedFirst = useMemo(() => new Set(run.map.channels.map((c) => c.position)), [run]);
+  const all = useSignal(run.columns.length <= MANY);
+  const shown = run.columns.filter((c) => all.value || usedFirst.has(c.position));
+  const time = desk.chosen.value?.time.position;
+  return (
+    <>
+      <table class="columns">
+        <caption class="unseen">Columns of {run.name} and what each is taken for</caption>
+        <thead><tr><th scope="col">column</th><th scope="col">is taken for</th><th scope="col">in</th></tr></thead>
+        <tbody>
+          {shown.map((c) => c.position === time
+            ? <tr key={c.position}><ColumnHead column={c} /><td colSpan={2} class="hint">time</td></tr>
+            : <ColumnRow key={c.position} desk={desk} column={c} possible={run.possible} channels={channels} />)}
+        </tbody>
+      </table>
+      {shown.length < run.columns.length && (
+        <button type="button" onClick={() => { all.value = true; }}>Show {run.columns.length - shown.length} more columns, not used so far</button>
+      )}
+    </>
+  );
+}
+
+function ColumnHead({ column }: { column: RunColumn }) {
+  return (
+    <th scope="row">
+      {column.position}: {column.header}
+      <span class="examples">{column.examples.length > 0 ? `as in ${column.examples.join(', ')}` : 'empty'}</span>
+    </th>
+  );
+}
+
+function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column: RunColumn; possible: readonly PossibleChannel[]; channels: readonly ChannelTaken[] }) {
+  const is = atColumn(channels, column.position);
+  const kind = possible.find((p) => p.channel === is?.channel);
+  const elsewhere = new Set(channels.filter((c) => c.position !== column.position).map((c) => c.channel));
+  const unitList = kind?.units ?? [];
+  return (
+    <tr class={is ? '' : 'spare'}>
+      <ColumnHead column={column} />
+      <td>
+        <select
+          aria-label={`Column ${column.position}, ${column.header}, is taken for`}
+          value={is?.channel ?? ''}
+          onChange={(e) => desk.change({ channels: taken(channels, column.position, e.currentTarget.value) })}
+        >
+          <option value="">not used</option>
+          {possible.map((p) => <option key={p.channel} value={p.channel}>{p.title}{elsewhere.has(p.channel) ? ' (taken from another)' : ''}</option>)}
+        </select>
+        {is && <span class="hint">{is.why ?? 'you chose it'}</span>}
+      </td>
+      <td>
+        {is && (
+          <select
+            aria-label={`Unit of column ${column.position}, ${column.header}`}
+            value={is.unit ?? ''}
+            onChange={(e) => desk.change({ channels: inUnitOf(channels, column.position, e.currentTarget.value) })}
+          >
+            <option value="">{column.unit ? `${column.unit}, as headed` : 'not said'}</option>
+            {is.unit !== null && !unitList.includes(is.unit) && <option value={is.unit}>{is.unit}</option>}
+            {unitList.map((u) => <option key={u} value={u}>{u}</option>)}
+          </select>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function Constants({ desk, possible, channels }: { desk: MapDesk; possible: readonly PossibleChannel[]; channels: readonly ChannelTaken[] }) {
+  const channel = useSignal('');
+  const value = useSignal('');
+  const free = possible.filter((p) => channels.every((c) => c.channel !== p.channel));
+  const title = (key: string): string => possible.find((p) => p.channel === key)?.title ?? key;
+  const ready = channel.value !== '' && value.value.trim() !== '';
+  return (
+    <fieldset class="constants">
+      <legend>One value for the whole run</legend>
+      {constants(channels).map((c) => (
+        <p key={c.channel} class="line">
+          <b>{title(c.channel)}</b> {c.constant}
+          <button type="button" onClick={() => desk.change({ channels: held(channels, c.channel, '') })}>Take back<span class="unseen"> {title(c.channel)}</span></button>
+        </p>
+      ))}
+      <div class="pair">
+        <label>
+          <span>What no column has</span>
+          <select value={channel.value} onChange={(e) => { channel.value = e.currentTarget.value; }}>
+            <option value="">nothing</option>
+            {free.map((p) => <option key={p.channel} value={p.channel}>{p.title}</option>)}
+          </select>
+        </label>
+        <label>
+          <span>Value with its unit, as in 22 degC</span>
+          <input autocomplete="off" value={value.value} onInput={(e) => { value.value = e.currentTarget.value; }} />
+        </label>
+        <button
+          type="button" disabled={!ready}
+          onClick={() => {
+            desk.change({ channels: held(channels, channel.value, value.value.trim()) });
+            channel.value = '';
+            value.value = '';
+          }}
+        >
+          Set
+        </button>
+      </div>
+    </fieldset>
+  );
+}
+
+function Read({ recording, possible }: { recording: RunDetail['recording']; possible: readonly PossibleChannel[] }) {
+  if (!recording) {
+    return <p class="unread">It cannot be read like this yet.</p>;
+  }
+  return (
+    <details class="notice">
+      <summary>Read: {recording.rows} rows over {clock(recording.duration_s)}, {recording.channels.length} channels</summary>
+      <table>
+        <thead><tr><th scope="col">channel</th><th scope="col">from</th><th scope="col">to</th><th scope="col">good samples</th></tr></thead>
+        <tbody>
+          {recording.channels.map((c) => (
+            <tr key={c.channel}>
+              <th scope="row">{possible.find((p) => p.channel === c.channel)?.title ?? c.channel}</th>
+              <td>{value(c, c.min)}</td>
+              <td>{value(c, c.max)}</td>
+              <td>{c.good} of {c.samples}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}
+
+const value = (c: RecordedChannel, v: number | null): string => (v === null ? '-' : anyUnit(v, c.unit, units.value));
