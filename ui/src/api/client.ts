@@ -1,4 +1,8 @@
+import { signal } from '@preact/signals';
 import type { Answer, Build, Change, FaultyAnswer, Saved, Shop } from './types';
+
+/** True while this device has not been told the code of the server. */
+export const unpaired = signal(false);
 
 /** A refusal of the server, or no server at all, as a sentence for people. */
 export class ServerError extends Error {}
@@ -27,6 +31,9 @@ export async function body<T>(response: Response): Promise<T> {
 export async function good<T>(response: Response): Promise<T> {
   if (!response.ok) {
     const refusal = await body<Refusal>(response);
+    if (refusal.error === 'pair') {
+      unpaired.value = true;
+    }
     throw new ServerError(refusal.message ?? `Refused (status ${response.status}).`);
   }
   return body<T>(response);
@@ -39,6 +46,12 @@ export const sending = (method: string, content: unknown): RequestInit => ({
   headers: { 'Content-Type': 'application/json' },
   body: JSON.stringify(content),
 });
+
+/** Tells the server the code that it shows on its own machine. */
+export async function pair(code: string): Promise<void> {
+  await good(await ask('pair', sending('POST', { code })));
+  unpaired.value = false;
+}
 
 export async function readShop(): Promise<Shop> {
   return good(await ask('shop'));

@@ -1,7 +1,9 @@
 import { chooseTheme, chooseUnits, theme, units, type Theme } from '../state/settings';
 import { route } from '../state/route';
 import type { UnitChoice } from '../lib/units';
+import { unpaired } from '../api/client';
 import { BuildWay } from './BuildNav';
+import { PairView } from './PairView';
 import { ShopView } from './ShopView';
 
 export function App() {
@@ -16,7 +18,7 @@ export function App() {
       </a>
       <Header />
       <main id="main" tabIndex={-1}>
-        {place.view === 'shop' ? <ShopView /> : <BuildWay id={place.id} way={place.way} />}
+        {unpaired.value ? <PairView /> : place.view === 'shop' ? <ShopView /> : <BuildWay id={place.id} way={place.way} />}
       </main>
       <Footer />
     </>

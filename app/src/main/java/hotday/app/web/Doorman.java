@@ -3,25 +3,37 @@ package hotday.app.web;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
-import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
- * Lets in only the page itself. A page of another site may send requests to this machine as well: they are known by their Origin or by
- * what the browser says of them, and a name that was pointed at this machine by its Host.
+ * Lets in only the page itself, on this machine or on a paired device. A page of another site may send requests here as well: they are known by
+ * their Origin or by what the browser says of them, and a name that was pointed at this machine by its Host.
  */
 final class Doorman {
-    private static final List<String> NAMES = List.of("127.0.0.1", "localhost", "[::1]");
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self';"
                     + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    static final String PAIR = "/api/pair";
 
-    private Doorman() {}
+    private final Set<String> names;
+    private final Optional<Pairing> pairing;
 
-    static void check(Context ctx) {
+    /**
+     * @param names that this machine has in a browser's address line
+     * @param pairing of other devices; without it nobody but this machine reaches the server
+     */
+    Doorman(Set<String> names, Optional<Pairing> pairing) {
+        this.names = Set.copyOf(names);
+        this.pairing = pairing;
+    }
+
+    void check(Context ctx) {
         headers(ctx);
         String host = ctx.header("Host");
-        if (host == null || !NAMES.contains(name(host))) {
-            throw new ForbiddenResponse("this server answers on this machine only");
+        if (host == null || !names.contains(name(host))) {
+            throw new ForbiddenResponse(
+                    "this server does not go by that name; open the address that 'hotday serve' prints");
         }
         String origin = ctx.header("Origin");
         if (origin != null && !origin.equals("http://" + host)) {
@@ -35,6 +47,15 @@ final class Doorman {
         }
         if (changes && !String.valueOf(ctx.contentType()).startsWith(Reply.JSON)) {
             throw new ForbiddenResponse("a change is sent as " + Reply.JSON);
+        }
+        if (ctx.path().startsWith("/api/") && !ctx.path().equals(PAIR)) {
+            paired(ctx);
+        }
+    }
+
+    private void paired(Context ctx) {
+        if (pairing.isPresent() && !pairing.get().known(ctx)) {
+            throw new NotPairedResponse();
         }
     }
 

@@ -12,26 +12,31 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.http.staticfiles.Location;
 import io.javalin.util.JavalinBindException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tools.jackson.core.JacksonException;
 
 /**
- * Serves one shop to browsers on this machine. Listens on the loopback address only and refuses what another site's page sends
- * ({@link Doorman}).
+ * Serves one shop to browsers: on this machine alone, or on paired devices of the workshop too. Refuses what another site's page sends ({@link
+ * Doorman}).
  */
 public final class PageServer implements AutoCloseable {
-    private static final String HOST = "127.0.0.1";
     private static final String PAGE = "/hotday/page";
     private static final long LARGEST = 1_000_000; // bytes of a request
 
     private final Javalin server;
     private final Jobs jobs;
     private final Broadcast broadcast;
+    private final Reach reach;
+    private final Optional<Pairing> pairing;
 
-    private PageServer(Javalin server, Jobs jobs, Broadcast broadcast) {
+    private PageServer(Javalin server, Jobs jobs, Broadcast broadcast, Reach reach, Optional<Pairing> pairing) {
         this.server = server;
         this.jobs = jobs;
         this.broadcast = broadcast;
+        this.reach = reach;
+        this.pairing = pairing;
     }
 
     /**
@@ -39,27 +44,32 @@ public final class PageServer implements AutoCloseable {
      *
      * @param port 0 for any free one
      */
-    public static PageServer start(Shop shop, int port) {
+    public static PageServer start(Shop shop, int port, Reach reach) {
         if (PageServer.class.getResource(PAGE + "/index.html") == null) {
             throw InputException.at(
                     Place.of("serve"),
                     "no-page",
                     "this build has no page, because node 20 or newer was not there when it was made; install it and run 'hotday build'");
         }
-        return started(shop, port, true, JobKind.all());
+        return started(shop, port, reach, true, JobKind.all());
     }
 
     /** The same without the page itself. */
-    static PageServer started(Shop shop, int port, boolean page, Map<String, JobKind> kinds) {
+    static PageServer started(Shop shop, int port, Reach reach, boolean page, Map<String, JobKind> kinds) {
         Broadcast broadcast = new Broadcast();
         Jobs jobs = new Jobs(broadcast);
+        Optional<Pairing> pairing =
+                reach == Reach.WORKSHOP ? Optional.of(new Pairing(System::nanoTime)) : Optional.empty();
+        Doorman doorman = new Doorman(reach.names(), pairing);
         Javalin server = Javalin.create(config -> {
             configure(config, page);
+            config.routes.before(doorman::check);
+            pairing.ifPresent(p -> config.routes.post(Doorman.PAIR, ctx -> pair(ctx, p)));
             new ShopRoutes(shop, broadcast).register(config.routes);
             new JobRoutes(shop, jobs, broadcast, kinds).register(config.routes);
         });
         try {
-            return new PageServer(server.start(HOST, port), jobs, broadcast);
+            return new PageServer(server.start(reach.bound(), port), jobs, broadcast, reach, pairing);
         } catch (JavalinBindException e) {
             throw InputException.at(
                     Place.of("--port"),
@@ -82,7 +92,6 @@ public final class PageServer implements AutoCloseable {
                 files.precompressMaxSize = (int) LARGEST;
             });
         }
-        config.routes.before(Doorman::check);
         config.routes.exception(InputException.class, (e, ctx) -> Reply.findings(ctx, 422, e.findings()));
         config.routes.exception(
                 JacksonException.class,
@@ -93,12 +102,20 @@ public final class PageServer implements AutoCloseable {
     }
 
     private static void refused(HttpResponseException e, Context ctx) {
-        String key = e instanceof NotFoundResponse
-                ? "not-found"
-                : e instanceof ContentTooLargeResponse
-                        ? "too-large"
-                        : e instanceof TooManyRequestsResponse ? "busy" : "refused";
-        Reply.error(ctx, e.getStatus(), key, e.getMessage());
+        Reply.error(ctx, e.getStatus(), key(e), e.getMessage());
+    }
+
+    private static String key(HttpResponseException e) {
+        if (e instanceof NotFoundResponse) {
+            return "not-found";
+        }
+        if (e instanceof ContentTooLargeResponse) {
+            return "too-large";
+        }
+        if (e instanceof NotPairedResponse) {
+            return "pair";
+        }
+        return e instanceof TooManyRequestsResponse ? "busy" : "refused";
     }
 
     private static void ourFault(Context ctx) {
@@ -111,9 +128,33 @@ public final class PageServer implements AutoCloseable {
         }
     }
 
-    /** Where a browser finds it. */
+    private static void pair(Context ctx, Pairing pairing) {
+        switch (pairing.pair(ctx, Reply.body(ctx).path("code").asString(""))) {
+            case PAIRED -> Reply.json(ctx, 200, Reply.object().put("paired", true));
+            case WRONG -> Reply.error(ctx, 401, "wrong-code", "this is not the code that 'hotday serve --lan' shows");
+            case TOO_OFTEN -> Reply.error(ctx, 429, "too-often", "too many wrong codes; wait a minute and try again");
+        }
+    }
+
+    /** Where a browser on this machine finds it. */
     public String address() {
-        return "http://" + HOST + ":" + server.port() + "/";
+        return address(Reach.THIS_MACHINE.bound());
+    }
+
+    /** Where other devices find it; empty when they do not. */
+    public List<String> addresses() {
+        return reach == Reach.WORKSHOP
+                ? reach.addresses().stream().map(this::address).toList()
+                : List.of();
+    }
+
+    private String address(String host) {
+        return "http://" + host + ":" + server.port() + "/";
+    }
+
+    /** What another device has to be told, digits; empty when it cannot get here. */
+    public Optional<String> code() {
+        return pairing.map(Pairing::code);
     }
 
     @Override

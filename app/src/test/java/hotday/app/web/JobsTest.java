@@ -39,6 +39,7 @@ class JobsTest {
         server = PageServer.started(
                 Shop.open(folder),
                 0,
+                Reach.THIS_MACHINE,
                 false,
                 Map.of(
                         "count", (bench, asked) -> JobsTest::counted,

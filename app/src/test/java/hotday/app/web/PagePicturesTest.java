@@ -42,7 +42,7 @@ class PagePicturesTest {
     void everyViewFitsEveryScreen() throws IOException {
         WebDriver browser = Browser.open();
         DemoShop.create(folder);
-        try (PageServer server = PageServer.start(Shop.open(folder), 0)) {
+        try (PageServer server = PageServer.start(Shop.open(folder), 0, Reach.THIS_MACHINE)) {
             for (Screen screen : SCREENS) {
                 for (String light : List.of("light", "dark")) {
                     emulate(browser, screen, light);

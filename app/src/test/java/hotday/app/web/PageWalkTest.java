@@ -39,7 +39,7 @@ class PageWalkTest {
     void open() {
         browser = Browser.open();
         DemoShop.create(folder);
-        server = PageServer.start(Shop.open(folder), 0);
+        server = PageServer.start(Shop.open(folder), 0, Reach.THIS_MACHINE);
         wait = new WebDriverWait(browser, Duration.ofSeconds(20));
         browser.get(server.address());
     }
