@@ -15,6 +15,8 @@ export interface Stage {
   readonly predicted: boolean;
   readonly commissioned: boolean;
   readonly proven: boolean;
+  /** There is a proof, but the sheet or a recording has changed since. */
+  readonly proof_old?: boolean;
   readonly signed: boolean;
 }
 

@@ -76,3 +76,11 @@ export function bytes(size: number): string {
 export function minutes(s: number): string {
   return s < 90 ? `${Math.round(s)} s` : `${Math.round(s / 60)} min`;
 }
+
+const two = (n: number): string => String(n).padStart(2, '0');
+
+/** A moment on this machine's clock, as in "2026-11-26 14:27". */
+export function moment(stamp: string): string {
+  const t = new Date(stamp);
+  return `${t.getFullYear()}-${two(t.getMonth() + 1)}-${two(t.getDate())} ${two(t.getHours())}:${two(t.getMinutes())}`;
+}

@@ -82,6 +82,19 @@ export class Desk {
     }
   }
 
+  /** The sheet was written, here or elsewhere. */
+  async heard(version: string): Promise<void> {
+    const build = this.build.value;
+    if (!build || this.saving.value || build.version === version) {
+      return;
+    }
+    if (Object.keys(this.changes.value).length > 0) {
+      this.conflict.value = { message: 'The sheet was changed elsewhere in the meantime.' };
+    } else if (await this.read()) {
+      this.told.value = 'Changed elsewhere; read again.';
+    }
+  }
+
   /** After a failure: the same question again. */
   retry(): void {
     this.trouble.value = null;

@@ -54,5 +54,7 @@ export function listen<K extends Kind>(kind: K, listener: (said: Told[K]) => voi
   } else if (kind === 'joined' && source.readyState === EventSource.OPEN) {
     (listener as (said: null) => void)(null);
   }
-  return () => all.delete(listener as Listener);
+  return () => {
+    all.delete(listener as Listener);
+  };
 }

@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { Desk } from '../state/desk';
+import { listen } from '../state/events';
 import { Bar } from './Bar';
 import { Ceilings, LimitsNow } from './Ceilings';
 import { Compare } from './Compare';
@@ -35,7 +36,8 @@ export function BuildView({ id }: { id: string }) {
   const desk = useMemo(() => new Desk(id), [id]);
   useEffect(() => {
     void desk.open();
-  }, [desk]);
+    return listen('sheet', ({ build, version }) => build === id && void desk.heard(version));
+  }, [desk, id]);
   useUndoKeys(desk);
   const build = desk.build.value;
   useEffect(() => {

@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { readShop, ServerError } from '../api/client';
 import type { Shop, ShopBuild, Stage, Worst } from '../api/types';
 import { change, withUnit } from '../lib/units';
+import { listen } from '../state/events';
 import { buildLink } from '../state/route';
 import { units } from '../state/settings';
 import { Verdict } from './Verdict';
@@ -24,6 +25,8 @@ export function ShopView() {
   useEffect(() => {
     document.title = 'Builds - Hotday';
     void load();
+    const ends = (['sheet', 'runs', 'proof'] as const).map((kind) => listen(kind, () => void load()));
+    return () => ends.forEach((end) => end());
   }, []);
   const words = wanted.value.toLowerCase().split(/\s+/).filter(Boolean);
   const found = shop.value?.builds.filter((b) => words.every((w) => textOf(b).includes(w))) ?? [];
@@ -100,7 +103,7 @@ function Stages({ stage }: { stage: Stage }) {
             <rect x="2" y="2" width="16" height="16" rx="2" />
             {stage[key] && <path d="M5.500 10.500 9 14l5.500-8" />}
           </svg>
-          {word}
+          {key === 'proven' && stage.proof_old ? 'proof is old' : word}
           <span class="unseen">{stage[key] ? ': done' : ': not yet'}</span>
         </li>
       ))}

@@ -17,7 +17,9 @@ const FROM: Readonly<Record<RunDetail['map']['from'], string>> = {
   guess: 'Guessed from the headers. Look at each row, put right what is wrong, then save the map.',
 };
 
-const FACTS: readonly (readonly [string, string])[] = [['heater', 'Heater'], ['fan', 'Engine fan'], ['air_conditioning', 'A/C']];
+const FACTS: readonly (readonly [string, string])[] = [
+  ['heater', 'Heater'], ['fan', 'Engine fan'], ['air_conditioning', 'A/C'], ['thermostat_blocked_open', 'Thermostat held open'],
+];
 
 /** Which column of a recording is what. */
 export function ChannelMap({ name }: { name: string }) {

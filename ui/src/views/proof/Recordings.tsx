@@ -75,17 +75,17 @@ function DropZone({ take }: { take: (files: readonly File[]) => void }) {
 function Going({ sending }: { sending: Sending }) {
   const { number, file, share, state, message, findings } = sending;
   const percent = Math.round(100 * share);
+  const words = state === 'waiting' ? 'waits' : state === 'taken' ? 'taken into the shop' : state === 'refused' ? message : share < 1 ? `${percent} % sent` : 'sent; being read ...';
   return (
     <li class="sending">
-      <p class="line">
-        <b>{file}</b>
-        <span>{state === 'waiting' ? 'waits' : state === 'taken' ? 'taken into the shop' : state === 'refused' ? message : share < 1 ? `${percent} % sent` : 'sent; being read ...'}</span>
-      </p>
+      <div class="run">
+        <p class="what"><b>{file}</b> <span>{words}</span></p>
+        {state === 'going' || state === 'waiting'
+          ? <button type="button" onClick={() => stopSending(number)}>Stop<span class="unseen"> sending {file}</span></button>
+          : <button type="button" onClick={() => forgetSending(number)}>Hide<span class="unseen"> {file}</span></button>}
+      </div>
       {state === 'going' && <progress aria-label={`Sending ${file}`} max={100} value={percent} />}
       {findings.length > 0 && <Remarks findings={findings} about={`on ${file}`} />}
-      {state === 'going' || state === 'waiting'
-        ? <button type="button" onClick={() => stopSending(number)}>Stop<span class="unseen"> sending {file}</span></button>
-        : <button type="button" onClick={() => forgetSending(number)}>Hide<span class="unseen"> {file}</span></button>}
     </li>
   );
 }

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { pdfLink } from '../../api/proofClient';
 import type { ProofKept } from '../../api/proofTypes';
+import { moment } from '../../lib/said';
 import type { ProofDesk } from '../../state/proofDesk';
 
 /** The document, and a person's word that it goes out. */
@@ -9,7 +10,7 @@ export function SignOff({ desk, kept }: { desk: ProofDesk; kept: ProofKept }) {
   return (
     <section class="card signoff" aria-labelledby="signoff-title">
       <h2 id="signoff-title">Sign-off</h2>
-      <p>Made {new Date(kept.made).toLocaleString()} with Hotday {kept.hotday}; fitted to {kept.fit.join(', ')}{kept.predict.length > 0 ? `, checked on ${kept.predict.join(', ')}` : ''}.</p>
+      <p>Made {moment(kept.made)} with Hotday {kept.hotday}; fitted to {kept.fit.join(', ')}{kept.predict.length > 0 ? `, checked on ${kept.predict.join(', ')}` : ''}.</p>
       {!kept.current && <div class="notice bad"><p>The sheet or a recording has changed since this proof was made. Fit again before signing off.</p></div>}
       {kept.signed && <p class="signed"><b>Signed off.</b> A copy of the document lies beside the sheet.</p>}
       <div class="actions">
