@@ -49,7 +49,6 @@ interface Props {
 }
 
 const FONT = 17;
-const TOGETHER = 'traces';
 /** Points drawn for each pixel of width: least and greatest. */
 const PER_PIXEL = 2;
 const STEPS = [0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 14400, 28800, 86400];
@@ -132,7 +131,7 @@ export function Plot(props: Props) {
         legend: { show: false },
         padding: [14, 12, 0, 0],
         scales: { x: { time: false } },
-        cursor: { drag: { x: false, y: false }, y: false, points: { show: false }, sync: { key: TOGETHER, scales: ['x', null] } },
+        cursor: { drag: { x: false, y: false }, y: false, points: { show: false } },
         axes: axes(),
         series: [
           {},
@@ -167,12 +166,20 @@ export function Plot(props: Props) {
       });
       element.dataset['samples'] = String(time_s.length);
     });
+    // In all plots at the time pointed at in one of them, and there it stays while they are moved by keys.
+    const pointing = effect(() => {
+      const { from, to } = time.span.value;
+      const at = time.pointed.value;
+      const share = at === null ? -1 : (at - from) / (to - from);
+      u.setCursor({ left: share < 0 || share > 1 ? -10 : share * u.over.clientWidth, top: 1 }, false);
+    });
     const coloured = effect(() => {
       shownTheme.value;
       u.redraw(false);
     });
     return () => {
       coloured();
+      pointing();
       drawn();
       release();
       u.destroy();
@@ -190,7 +197,7 @@ export function Plot(props: Props) {
     <div
       class="plot" ref={frame} style={{ minHeight: `${height}px` }} tabIndex={0} role="group" aria-label={props.label} aria-describedby="plot-keys"
       onKeyDown={(event) => {
-        if (plot.current && pressed(event, plot.current, time)) {
+        if (pressed(event, time)) {
           event.preventDefault();
         }
       }}
@@ -199,7 +206,7 @@ export function Plot(props: Props) {
 }
 
 /** Shift and an arrow move the time pointed at, in all plots that share it; other keys the stretch that is shown. */
-function pressed(event: KeyboardEvent, u: uPlot, time: Time): boolean {
+function pressed(event: KeyboardEvent, time: Time): boolean {
   if (event.ctrlKey || event.metaKey || event.altKey) {
     return false;
   }
@@ -207,7 +214,7 @@ function pressed(event: KeyboardEvent, u: uPlot, time: Time): boolean {
   const way = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0;
   if (event.shiftKey && way !== 0) {
     const at = (time.pointed.peek() ?? (span.from + span.to) / 2) + (way * (span.to - span.from)) / 100;
-    u.setCursor({ left: u.valToPos(Math.min(Math.max(at, span.from), span.to), 'x'), top: 1 });
+    time.pointed.value = Math.min(Math.max(at, span.from), span.to);
     return true;
   }
   const next = keyed(event.key, span, time.whole.peek());

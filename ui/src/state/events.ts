@@ -37,13 +37,26 @@ function join(): void {
     hearing.value = false;
     // A lost line is joined again by the browser, a refused one is not.
     if (source?.readyState === EventSource.CLOSED) {
-      window.setTimeout(join, AGAIN);
+      window.setTimeout(() => {
+        if (!document.hidden && source?.readyState === EventSource.CLOSED) {
+          join();
+        }
+      }, AGAIN);
     }
   };
   for (const kind of KINDS) {
     source.addEventListener(kind, (event) => tell(kind, JSON.parse((event as MessageEvent<string>).data)));
   }
 }
+
+// A browser has few lines to one server: a page nobody looks at gives its own back.
+document.addEventListener('visibilitychange', () => {
+  if (document.hidden) {
+    source?.close();
+  } else if (source?.readyState === EventSource.CLOSED) {
+    join();
+  }
+});
 
 /** Listens from now on; the answer ends it. The line opens with the first listener and stays. */
 export function listen<K extends Kind>(kind: K, listener: (said: Told[K]) => void): () => void {
