@@ -1,10 +1,12 @@
 package hotday.signals.channel;
 
+import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.typed.TypedFile;
 import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,19 +41,58 @@ public final class ChannelMap {
 
     /** Reads a channel map; all its faults come in one {@link InputException}. */
     public static ChannelMap read(Path path) {
-        TypedFile typed = TypedFile.read(path);
+        return of(TypedFile.read(path));
+    }
+
+    /**
+     * The same for text that was read already.
+     *
+     * @param file what places call it
+     */
+    public static ChannelMap of(String file, String text) {
+        return of(TypedFile.of(file, text));
+    }
+
+    private static ChannelMap of(TypedFile typed) {
         ChannelMap map = MapFile.map(typed.root());
         typed.faults().throwIfAny();
         return map;
+    }
+
+    /** Header and first rows of a recording as this map has it cut; throws {@link InputException} when there are none. */
+    public RecordingHead head(Path log) {
+        return RecordingHead.of(log, reader, skipText);
+    }
+
+    /** Header and first rows of a recording nobody has said anything about. */
+    public static RecordingHead headUnmapped(Path log) {
+        return RecordingHead.of(log, ReaderOptions.auto(), false);
+    }
+
+    /** What this map says of a recording, to be changed by somebody. */
+    public MapDraft draft(Path log) {
+        DelimitedText text = DelimitedText.open(log, reader);
+        return MapDraft.of(time, inOrder(), factsOf(nameOf(log)), text, head(log));
+    }
+
+    /** What keeps a recording from being read with this map, as far as its header tells; empty when nothing does. */
+    public List<Finding> faultsOfHeader(Path log) {
+        List<Finding> faults = new ArrayList<>();
+        MappedColumns header = new MappedColumns(DelimitedText.open(log, reader), faults, new ArrayList<>());
+        header.time(time).filter(c -> !time.clock()).ifPresent(c -> header.timeUnit(time, c));
+        header.channels(inOrder());
+        return faults;
+    }
+
+    private List<ChannelRule> inOrder() {
+        return rules.keySet().stream().sorted().map(rules::get).toList();
     }
 
     /** Reads a recording through this map; throws {@link InputException} with every fault found. */
     public Recording recording(Path log) {
         DelimitedText text = DelimitedText.open(log, reader);
         String name = nameOf(log);
-        List<ChannelRule> inOrder =
-                rules.keySet().stream().sorted().map(rules::get).toList();
-        return new Reading(text, name, time, inOrder, skipText, factsOf(name)).recording();
+        return new Reading(text, name, time, inOrder(), skipText, factsOf(name)).recording();
     }
 
     private Map<String, Fact> factsOf(String run) {
@@ -63,7 +104,7 @@ public final class ChannelMap {
     }
 
     /** File name without the ending of a packed file and without its own. */
-    static String nameOf(Path log) {
+    public static String nameOf(Path log) {
         String name = log.getFileName().toString();
         String unpacked = name.toLowerCase(Locale.ROOT).endsWith(".gz") ? name.substring(0, name.length() - 3) : name;
         int dot = unpacked.lastIndexOf('.');

@@ -1,6 +1,7 @@
 package hotday.signals.channel;
 
 import hotday.core.finding.Place;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -16,6 +17,7 @@ import java.util.Set;
  * @param lag s by which the column is late
  * @param resolution SI; 0 when unknown
  * @param missing words and numbers that mean no value, lower case
+ * @param typed its keys besides column, position and unit, in YAML
  * @param place in the map file
  */
 record ChannelRule(
@@ -29,6 +31,7 @@ record ChannelRule(
         double lag,
         double resolution,
         Set<String> missing,
+        Map<String, String> typed,
         Place place) {
 
     /**

@@ -19,6 +19,9 @@ final class MapFile {
     /** States of a run that a map may state. */
     static final List<String> STATES = List.of("fan", "heater", "air_conditioning", "thermostat_blocked_open");
 
+    private static final List<String> LISTS = List.of("range", "missing");
+    private static final List<String> PLACE_KEYS = List.of("column", "position", "unit");
+
     private static final double INFINITE = Double.POSITIVE_INFINITY;
     private static final double LONGEST_LAG = 60.0; // s
     private static final int MOST_COLUMNS = 4096;
@@ -124,7 +127,22 @@ final class MapFile {
                 map.quantity("lag", Quantity.TIME, -LONGEST_LAG, LONGEST_LAG, 0.0),
                 map.quantity("resolution", kind.step(), 0.0, INFINITE, 0.0),
                 missing(map),
+                typed(map),
                 map.place());
+    }
+
+    /** What a map written from this one must say again. */
+    private static Map<String, String> typed(TypedMap map) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (String key : map.keys()) {
+            if (LISTS.contains(key)) {
+                typed.put(
+                        key, map.texts(key).stream().map(MapDraft::quoted).collect(Collectors.joining(", ", "[", "]")));
+            } else if (!PLACE_KEYS.contains(key)) {
+                map.text(key).ifPresent(t -> typed.put(key, key.equals("constant") ? t : MapDraft.quoted(t)));
+            }
+        }
+        return typed;
     }
 
     private static Optional<String> unit(ModelChannel kind, TypedMap map) {

@@ -39,6 +39,11 @@ final class MappedColumns {
         this.findings = findings;
     }
 
+    /** Index of a channel's column; empty after a fault. */
+    Optional<Integer> column(ChannelRule rule) {
+        return column(rule.column(), rule.position(), rule.kind().key(), rule.place(), rule.optional());
+    }
+
     /** Index of the time column; empty after a fault. */
     Optional<Integer> time(TimeRule rule) {
         return column(rule.column(), rule.position(), "time", rule.place(), false);
@@ -63,12 +68,10 @@ final class MappedColumns {
         Map<Integer, ModelChannel> taken = new TreeMap<>();
         for (ChannelRule rule : rules) {
             if (rule.constant().isEmpty()) {
-                column(rule.column(), rule.position(), rule.kind().key(), rule.place(), rule.optional())
-                        .flatMap(c -> mapped(rule, c))
-                        .ifPresent(m -> {
-                            all.add(m);
-                            once(taken, m);
-                        });
+                column(rule).flatMap(c -> mapped(rule, c)).ifPresent(m -> {
+                    all.add(m);
+                    once(taken, m);
+                });
             }
         }
         return all;
@@ -199,7 +202,7 @@ final class MappedColumns {
                 && Units.find(Quantity.PRESSURE_GAUGE, symbol).isPresent();
     }
 
-    private static boolean isAnyUnit(String symbol) {
+    static boolean isAnyUnit(String symbol) {
         for (Quantity quantity : Quantity.values()) {
             if (Units.find(quantity, symbol).isPresent()) {
                 return true;

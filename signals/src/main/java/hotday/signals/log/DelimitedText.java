@@ -164,10 +164,17 @@ public final class DelimitedText {
 
     /** Reads all rows after the header, blank and comment lines left out. */
     public void rows(RowReader to) {
+        rows(to, Integer.MAX_VALUE);
+    }
+
+    /** The same for at most so many rows. */
+    public void rows(RowReader to, int most) {
         Row row = new Row(form.delimiter(), form.mark(), source.charset());
         try (LineReader lines = source.lines()) {
-            while (nextOfInterest(lines, comment)) {
+            int rows = 0;
+            while (rows < most && nextOfInterest(lines, comment)) {
                 if (lines.line() > headerLine) {
+                    rows++;
                     row.cut(lines);
                     to.row(row);
                 }

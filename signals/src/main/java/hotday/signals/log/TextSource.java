@@ -17,6 +17,9 @@ import java.util.zip.ZipException;
 
 /** A text file on disk, plain or packed with gzip, whatever its name; refuses what is no text, in words. */
 record TextSource(Path path, Charset charset) {
+    /** Bytes of a packed file, unpacked: more than the rows that are taken can need, and read in seconds. */
+    static final long LARGEST_UNPACKED = 2_000_000_000L;
+
     private static final int HEAD_BYTES = 64 * 1024;
     private static final String NEEDED = "; delimited text (comma, tab, semicolon) is needed";
 
@@ -107,7 +110,7 @@ record TextSource(Path path, Charset charset) {
             in.mark(2);
             boolean packed = in.read() == 0x1F && in.read() == 0x8B;
             in.reset();
-            return packed ? new GZIPInputStream(in, 1 << 16) : in;
+            return packed ? new Unpacked(new GZIPInputStream(in, 1 << 16), LARGEST_UNPACKED) : in;
         } catch (IOException e) {
             in.close();
             throw e;
@@ -126,6 +129,13 @@ record TextSource(Path path, Charset charset) {
                     "line-too-long",
                     "this line has more than " + LineReader.LONGEST
                             + " bytes: this is no recording of rows, or its line ends are lost");
+        }
+        if (e instanceof Unpacked.TooMuch) {
+            return InputException.at(
+                    Place.of(file),
+                    "too-much-unpacked",
+                    "unpacks to more than " + LARGEST_UNPACKED / 1_000_000
+                            + " MB: no recording of a run is that long; cut it into runs");
         }
         boolean packed = e instanceof EOFException || e instanceof ZipException;
         String what = packed
