@@ -1,12 +1,17 @@
 package hotday.app.web;
 
-import io.javalin.http.sse.SseClient;
+import io.javalin.http.Context;
+import io.javalin.http.TooManyRequestsResponse;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -23,73 +28,69 @@ final class Broadcast implements AutoCloseable {
 
     private record News(String event, String data) {}
 
-    /** One page. Its thread ends with its line. */
-    private final class Listener implements Runnable {
-        private final SseClient client;
+    /** One page; its request stays open and its thread with it. */
+    private final class Listener {
         private final Map<String, News> pending = new LinkedHashMap<>();
-
-        Listener(SseClient client) {
-            this.client = client;
-        }
 
         synchronized void tell(String about, News news) {
             pending.put(about, news);
             notifyAll();
         }
 
-        private synchronized List<News> taken() throws InterruptedException {
+        /** What is new; nothing after a quiet while. */
+        synchronized List<News> taken() throws InterruptedException {
             long until = System.currentTimeMillis() + QUIET_MS;
-            for (long left = QUIET_MS; pending.isEmpty() && left > 0 && !closed; left = left(until)) {
+            long left = QUIET_MS;
+            while (pending.isEmpty() && left > 0 && !closed) {
                 wait(left);
+                left = until - System.currentTimeMillis();
             }
             List<News> all = new ArrayList<>(pending.values());
             pending.clear();
             return all;
         }
 
-        private static long left(long until) {
-            return until - System.currentTimeMillis();
-        }
-
         synchronized void wake() {
             notifyAll();
         }
-
-        @Override
-        public void run() {
-            try {
-                while (!closed && !client.terminated()) {
-                    send(taken());
-                    Thread.sleep(PAUSE_MS);
-                }
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            } finally {
-                listeners.remove(this);
-                client.close();
-            }
-        }
-
-        private void send(List<News> all) {
-            if (all.isEmpty()) {
-                client.sendComment("nothing new");
-            }
-            all.forEach(n -> client.sendEvent(n.event(), n.data()));
-        }
     }
 
-    boolean full() {
-        return listeners.size() >= MOST;
-    }
-
-    void listen(SseClient client) {
-        client.keepAlive();
-        client.sendComment("listening");
-        Listener listener = new Listener(client);
+    /** Serves one page until it is closed. */
+    void listen(Context ctx) {
+        Listener listener = new Listener();
+        if (listeners.size() >= MOST) {
+            throw new TooManyRequestsResponse("too many pages are open; close some");
+        }
         listeners.add(listener);
-        Thread thread = new Thread(listener, "page-listener");
-        thread.setDaemon(true);
-        thread.start();
+        try {
+            ctx.res().setContentType("text/event-stream;charset=utf-8");
+            OutputStream out = ctx.res().getOutputStream();
+            send(out, ": listening\n\n");
+            while (!closed) {
+                send(out, words(listener.taken()));
+                Thread.sleep(PAUSE_MS);
+            }
+        } catch (IOException e) {
+            // the page is gone
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } finally {
+            listeners.remove(listener);
+        }
+    }
+
+    private static void send(OutputStream out, String words) throws IOException {
+        out.write(words.getBytes(StandardCharsets.UTF_8));
+        out.flush();
+    }
+
+    private static String words(List<News> all) {
+        if (all.isEmpty()) {
+            return ": nothing new\n\n";
+        }
+        return all.stream()
+                .map(n -> "event: " + n.event() + "\ndata: " + n.data() + "\n\n")
+                .collect(Collectors.joining());
     }
 
     /** @param about what the news are about: later ones take the place of earlier ones that were not sent yet */

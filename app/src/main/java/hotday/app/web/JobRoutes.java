@@ -4,7 +4,6 @@ import hotday.study.shop.Shop;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Map;
 import java.util.Optional;
@@ -32,12 +31,7 @@ final class JobRoutes {
         routes.get("/api/jobs/{job}", ctx -> Reply.json(ctx, 200, job(ctx).json()));
         routes.get("/api/jobs/{job}/result", this::result);
         routes.delete("/api/jobs/{job}", this::cancel);
-        routes.before("/api/events", ctx -> {
-            if (broadcast.full()) {
-                throw new TooManyRequestsResponse("too many pages are open; close some");
-            }
-        });
-        routes.sse("/api/events", broadcast::listen);
+        routes.get("/api/events", broadcast::listen);
     }
 
     private Job job(Context ctx) {
