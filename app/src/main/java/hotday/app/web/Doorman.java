@@ -45,8 +45,9 @@ final class Doorman {
         if (foreign && (changes || ctx.path().startsWith("/api/"))) {
             throw new ForbiddenResponse("another site's page may not ask this server");
         }
-        if (changes && !String.valueOf(ctx.contentType()).startsWith(Reply.JSON)) {
-            throw new ForbiddenResponse("a change is sent as " + Reply.JSON);
+        String sent = sentAs(ctx);
+        if (changes && !String.valueOf(ctx.contentType()).startsWith(sent)) {
+            throw new ForbiddenResponse("a change is sent as " + sent);
         }
         if (ctx.path().startsWith("/api/") && !ctx.path().equals(PAIR)) {
             paired(ctx);
@@ -57,6 +58,12 @@ final class Doorman {
         if (pairing.isPresent() && !pairing.get().known(ctx)) {
             throw new NotPairedResponse();
         }
+    }
+
+    /** Both make a browser ask before another site's page may send them, and it is told no. */
+    private static String sentAs(Context ctx) {
+        boolean file = ctx.method() == HandlerType.POST && ctx.path().equals(RunRoutes.PATH);
+        return file ? RunRoutes.BYTES : Reply.JSON;
     }
 
     private static String name(String host) {

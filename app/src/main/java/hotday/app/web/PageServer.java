@@ -66,6 +66,7 @@ public final class PageServer implements AutoCloseable {
             config.routes.before(doorman::check);
             pairing.ifPresent(p -> config.routes.post(Doorman.PAIR, ctx -> pair(ctx, p)));
             new ShopRoutes(shop, broadcast).register(config.routes);
+            new RunRoutes(shop.runs(), broadcast).register(config.routes);
             new JobRoutes(shop, jobs, broadcast, kinds).register(config.routes);
         });
         try {

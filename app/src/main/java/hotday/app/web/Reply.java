@@ -64,6 +64,8 @@ final class Reply {
 
     private static void at(ObjectNode node, Place place) {
         if (place.line() > 0) {
+            String file = place.file();
+            node.put("file", file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1));
             node.put("line", place.line()).put("column", place.column());
         }
     }

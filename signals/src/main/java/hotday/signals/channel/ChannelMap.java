@@ -64,6 +64,11 @@ public final class ChannelMap {
         return RecordingHead.of(log, reader, skipText);
     }
 
+    /** A recording as this map has it cut. */
+    public DelimitedText text(Path log) {
+        return DelimitedText.open(log, reader);
+    }
+
     /** Header and first rows of a recording nobody has said anything about. */
     public static RecordingHead headUnmapped(Path log) {
         return RecordingHead.of(log, ReaderOptions.auto(), false);

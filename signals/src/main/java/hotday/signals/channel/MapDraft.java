@@ -19,6 +19,9 @@ import java.util.TreeMap;
  * @param reader keys of the block {@code reader}, as typed
  */
 public record MapDraft(Time time, List<Line> channels, Map<String, Fact> facts, Map<String, String> reader) {
+    /** States of a run that its facts may tell. */
+    public static final List<String> STATES = MapFile.STATES;
+
     public MapDraft {
         channels = List.copyOf(channels);
         facts = Map.copyOf(facts);

@@ -15,9 +15,10 @@ import java.util.TreeMap;
  * Header and first rows of a recording, for a person who says which column means what.
  *
  * @param columns in the order of the file
+ * @param rows looked at
  * @param reader keys of the map's block {@code reader} by which the file was cut, as typed
  */
-public record RecordingHead(List<Column> columns, Map<String, String> reader) {
+public record RecordingHead(List<Column> columns, int rows, Map<String, String> reader) {
     private static final int ROWS = 200;
     private static final int EXAMPLES = 3;
     private static final int LONGEST = 40;
@@ -47,13 +48,15 @@ public record RecordingHead(List<Column> columns, Map<String, String> reader) {
         }
     }
 
-    /** Reads them; throws {@link hotday.core.finding.InputException} when the file is no delimited text with a header and a row. */
+    /** Reads them; throws {@link hotday.core.finding.InputException} when the file is no delimited text with a header. */
     static RecordingHead of(Path log, ReaderOptions options, boolean skipText) {
         DelimitedText text = DelimitedText.open(log, options);
         List<Seen> seen = new ArrayList<>();
         text.header().forEach(name -> seen.add(new Seen()));
+        int[] rows = new int[1];
         text.rows(
                 row -> {
+                    rows[0]++;
                     for (int i = 0; i < seen.size(); i++) {
                         seen.get(i).take(row, i);
                     }
@@ -63,7 +66,7 @@ public record RecordingHead(List<Column> columns, Map<String, String> reader) {
         for (int i = 0; i < seen.size(); i++) {
             columns.add(seen.get(i).column(i + 1, text.header().get(i)));
         }
-        return new RecordingHead(columns, reader(options, skipText));
+        return new RecordingHead(columns, rows[0], reader(options, skipText));
     }
 
     private static Map<String, String> reader(ReaderOptions options, boolean skipText) {

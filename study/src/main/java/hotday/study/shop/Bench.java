@@ -11,9 +11,6 @@ import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,7 +64,7 @@ public final class Bench {
     /** Reads the sheet; one with faults is opened all the same. */
     public synchronized Opened open() {
         String text = TypedText.read(path);
-        String version = version(text);
+        String version = Digest.of(text);
         if (known == null || !known.version().equals(version)) {
             known = new Known(version, opened(text, version));
         }
@@ -134,14 +131,5 @@ public final class Bench {
                 .map(Place::file)
                 .filter(file -> file.startsWith(SOURCE + " "))
                 .map(file -> file.substring(SOURCE.length() + 1));
-    }
-
-    private static String version(String text) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
     }
 }

@@ -21,11 +21,13 @@ public final class Shop {
 
     private final Path folder;
     private final String name;
+    private final Runs runs;
     private final Map<String, Bench> benches = new ConcurrentHashMap<>();
 
     private Shop(Path folder, String name) {
         this.folder = folder;
         this.name = name;
+        this.runs = new Runs(folder);
     }
 
     /** Opens a folder that holds {@code shop.yaml}; throws {@link InputException} when it does not. */
@@ -45,6 +47,11 @@ public final class Shop {
 
     public String name() {
         return name;
+    }
+
+    /** Its recordings. */
+    public Runs runs() {
+        return runs;
     }
 
     /** Ids of the builds, in the order of the alphabet. */

@@ -58,8 +58,8 @@ public final class AtomicFile {
         Place place = Place.of(target.toString());
         requireTarget(target);
         Path folder = target.toAbsolutePath().getParent();
-        Path temporary =
-                folder.resolve("." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + ".part");
+        Path temporary = folder.resolve(
+                "." + target.getFileName() + "." + Long.toHexString(System.nanoTime()) + Leftovers.ENDING);
         try {
             Files.createDirectories(folder);
             try (OutputStream out = opener.open(temporary)) {
@@ -69,6 +69,7 @@ public final class AtomicFile {
                 channel.force(true);
             }
             Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            flushNames(folder);
         } catch (IOException e) {
             remove(temporary);
             throw InputException.at(
@@ -81,6 +82,15 @@ public final class AtomicFile {
         }
     }
 
+    /** So that the new name outlives a pulled plug too; some systems cannot do that with a folder, and need not. */
+    static void flushNames(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException e) {
+            // the file itself is whole and in place
+        }
+    }
+
     private static void remove(Path temporary) {
         try {
             Files.deleteIfExists(temporary);
@@ -89,7 +99,7 @@ public final class AtomicFile {
         }
     }
 
-    private static String reason(IOException e) {
+    static String reason(IOException e) {
         if (e instanceof java.nio.file.AccessDeniedException) {
             return "no permission";
         }
