@@ -57,7 +57,7 @@ class RunsTest {
     @BeforeEach
     void start() {
         DemoShop.create(folder);
-        server = PageServer.started(Shop.open(folder), 0, false, Map.of());
+        server = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false, Map.of());
         page = new PageClient(server.address());
     }
 
