@@ -3,9 +3,11 @@ package hotday.app.cli;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.typed.TypedText;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.study.face.FacePicture;
+import hotday.study.predict.PredictJson;
 import hotday.study.predict.RoadMap;
 import hotday.study.predict.RoadMapChart;
 import hotday.study.predict.Sensitivity;
@@ -114,7 +116,11 @@ final class PredictCommand implements Callable<Integer> {
                 .toList();
         List<Case> steady = chosen.stream().filter(Case::steady).toList();
         List<Sensitivity.Row> rows = sensitivity
-                ? Sensitivity.of(build, steady, share -> console.progress("one value after the other", share))
+                ? Sensitivity.of(
+                        build,
+                        TypedText.read(build),
+                        steady,
+                        share -> console.progress("one value after the other", share))
                 : List.of();
         console.clear();
         if (json) {
@@ -194,10 +200,7 @@ final class PredictCommand implements Callable<Integer> {
     private void map(BuildSheet sheet, Path file) {
         VehicleSpec spec = sheet.vehicle();
         List<Case> all = Cases.ofBuild(build);
-        Case like = all.stream()
-                .filter(c -> c.id().equals("loaded-climb"))
-                .findFirst()
-                .orElse(all.get(0));
+        Case like = RoadMap.like(all);
         RoadMap roads = RoadMap.of(spec, Plant.compile(spec), like);
         Display show = new Display(sheet.units());
         byte[] svg = RoadMapChart.of(spec, roads, show).svg().getBytes(StandardCharsets.UTF_8);

@@ -12,6 +12,6 @@ interface JobKind {
 
     /** All there are, by name. */
     static Map<String, JobKind> all() {
-        return Map.of();
+        return PredictionJobs.all();
     }
 }

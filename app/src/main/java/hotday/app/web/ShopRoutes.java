@@ -199,13 +199,7 @@ final class ShopRoutes {
         node.put("case", c.kase().id());
         node.put("title", c.kase().title());
         Reply.number(node, "ceiling_degC", c.ambient() - CELSIUS);
-        node.put(
-                "reach",
-                switch (c.reach()) {
-                    case FOUND -> "found";
-                    case ABOVE_RANGE -> "above";
-                    case BELOW_RANGE -> "below";
-                });
+        node.put("reach", c.reach().word());
         node.put("binding", c.binding().id());
         node.put("binding_title", c.binding().title());
         node.put("holds", c.ambient() >= c.day());

@@ -43,6 +43,14 @@ public record RoadMap(Case like, List<Double> speeds, List<Double> grades, List<
         }
     }
 
+    /** The case whose day and cabin a map uses: the loaded climb where there is one. */
+    public static Case like(List<Case> cases) {
+        return cases.stream()
+                .filter(c -> c.id().equals("loaded-climb"))
+                .findFirst()
+                .orElse(cases.get(0));
+    }
+
     /** Works the map out, on all processors; same numbers whatever their count. */
     public static RoadMap of(VehicleSpec spec, Plant plant, Case like) {
         List<Double> speeds = new ArrayList<>();

@@ -58,17 +58,19 @@ public final class Sensitivity {
     /**
      * Tries every value, the one that moves most first. Values that the sheet refuses both ways are left out.
      *
+     * @param text of the sheet
      * @param progress told the share done, 0..1
      */
-    public static List<Row> of(Path build, List<Case> cases, DoubleConsumer progress) {
-        BuildSheet sheet = BuildSheet.read(build);
+    public static List<Row> of(Path build, String text, List<Case> cases, DoubleConsumer progress) {
+        BuildSheet sheet = BuildSheet.of(build, text, Overlay.none());
         double[] before = ceilings(sheet, cases, null);
         Map<String, String> values = values(sheet);
         List<Row> rows = new ArrayList<>();
         int done = 0;
         for (Map.Entry<String, String> value : values.entrySet()) {
             boolean assumed = !sheet.typed().containsKey(value.getKey());
-            row(build, cases, before, value.getKey(), value.getValue(), assumed).ifPresent(rows::add);
+            row(build, text, cases, before, value.getKey(), value.getValue(), assumed)
+                    .ifPresent(rows::add);
             progress.accept((double) ++done / values.size());
         }
         rows.sort(Comparator.comparingDouble(Row::largest).reversed().thenComparing(Row::key));
@@ -86,11 +88,11 @@ public final class Sensitivity {
     }
 
     private static Optional<Row> row(
-            Path build, List<Case> cases, double[] before, String key, String value, boolean assumed) {
+            Path build, String text, List<Case> cases, double[] before, String key, String value, boolean assumed) {
         for (double sign : new double[] {1.0, -1.0}) {
             String taken = off(value, sign);
             try {
-                BuildSheet other = BuildSheet.read(build, Overlay.of("", List.of(key + "=" + taken)));
+                BuildSheet other = BuildSheet.of(build, text, Overlay.of("", List.of(key + "=" + taken)));
                 double[] after = ceilings(other, cases, before);
                 List<Double> moves = new ArrayList<>();
                 for (int i = 0; i < before.length; i++) {

@@ -7,6 +7,8 @@ import hotday.core.typed.Overlay;
 import hotday.core.typed.TypedEdit;
 import hotday.core.typed.TypedText;
 import hotday.study.workspace.AtomicFile;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Cases;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.charset.StandardCharsets;
@@ -59,6 +61,16 @@ public final class Bench {
 
     public String id() {
         return id;
+    }
+
+    /** Its cases, hot and cold: the shipped ones and the build's own. */
+    public List<Case> cases() {
+        return Cases.ofBuild(path);
+    }
+
+    /** Where the sheet lies. */
+    public Path path() {
+        return path;
     }
 
     /** Reads the sheet; one with faults is opened all the same. */

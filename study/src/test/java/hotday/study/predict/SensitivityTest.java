@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hotday.core.typed.Overlay;
+import hotday.core.typed.TypedText;
 import hotday.study.demo.DemoShop;
 import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Case;
@@ -35,7 +36,7 @@ class SensitivityTest {
     void movesAreThoseOfTheCeilings() throws IOException {
         Path sheet = DemoShop.create(folder.resolve("shop")).build("oxbow");
         List<Case> climb = StandardCases.steady().subList(3, 4);
-        List<Sensitivity.Row> rows = Sensitivity.of(sheet, climb, share -> {});
+        List<Sensitivity.Row> rows = Sensitivity.of(sheet, TypedText.read(sheet), climb, share -> {});
         assertThat(rows.size()).isGreaterThan(60);
         for (int i = 1; i < rows.size(); i++) {
             assertThat(rows.get(i).largest())

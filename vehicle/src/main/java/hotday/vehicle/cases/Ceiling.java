@@ -41,11 +41,22 @@ public record Ceiling(
 
     /** Where the answer lies. */
     public enum Reach {
-        FOUND,
+        FOUND("found"),
         /** Everything still holds at the upper end of the search. */
-        ABOVE_RANGE,
+        ABOVE_RANGE("above"),
         /** Something fails already at the lower end. */
-        BELOW_RANGE
+        BELOW_RANGE("below");
+
+        private final String word;
+
+        Reach(String word) {
+            this.word = word;
+        }
+
+        /** For machines. */
+        public String word() {
+            return word;
+        }
     }
 
     /**

@@ -1,11 +1,10 @@
-package hotday.app.cli;
+package hotday.study.predict;
 
 import hotday.core.unit.Quantity;
-import hotday.study.predict.Sensitivity;
-import hotday.study.predict.WhatIf;
 import hotday.study.prove.CeilingReport;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
+import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.OperatingPoint;
 import hotday.vehicle.cases.WarmUp;
 import hotday.vehicle.plant.Unrest;
@@ -13,16 +12,19 @@ import hotday.vehicle.sheet.BuildSheet;
 import java.util.List;
 import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/** A prediction for machines. Stands apart so that {@code --help} need not load the JSON library. Keys: docs/formats.md. */
-final class PredictJson {
+/** A prediction for machines. Keys: docs/formats.md. */
+public final class PredictJson {
     private static final double CELSIUS = 273.15;
+    private static final double KMH = 3.6;
 
     private PredictJson() {}
 
-    static ObjectNode of(BuildSheet sheet, List<CeilingReport> ceilings, List<WarmUp> cold) {
-        ObjectNode root = Console.object();
+    /** Ceilings and cold cases of a sheet. */
+    public static ObjectNode of(BuildSheet sheet, List<CeilingReport> ceilings, List<WarmUp> cold) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("build", sheet.vehicle().name());
         ArrayNode all = root.putArray("cases");
         ceilings.forEach(c -> add(all.addObject(), c));
@@ -70,6 +72,7 @@ final class PredictJson {
         interval.add(report.high() - CELSIUS);
         node.put("inside_searched_range", c.reach() == Ceiling.Reach.FOUND);
         node.put("binding_limit", c.binding().id());
+        node.put("binding_title", c.binding().title());
         node.put("runner_up_limit", c.runnerUp().id());
         node.put("holds_again_above", c.again());
         number(node, "ambient_degC", c.day() - CELSIUS);
@@ -128,7 +131,8 @@ final class PredictJson {
         };
     }
 
-    static void whatIf(ObjectNode root, List<String> texts, List<WhatIf> changes) {
+    /** Adds what other values would change. */
+    public static void whatIf(ObjectNode root, List<String> texts, List<WhatIf> changes) {
         ObjectNode node = root.putObject("what_if");
         ArrayNode values = node.putArray("values");
         texts.forEach(values::add);
@@ -141,7 +145,8 @@ final class PredictJson {
         }
     }
 
-    static void sensitivity(ObjectNode root, List<Case> cases, List<Sensitivity.Row> rows) {
+    /** Adds which values matter. */
+    public static void sensitivity(ObjectNode root, List<Case> cases, List<Sensitivity.Row> rows) {
         ArrayNode all = root.putArray("sensitivity");
         for (Sensitivity.Row row : rows) {
             ObjectNode node = all.addObject();
@@ -154,6 +159,25 @@ final class PredictJson {
                 number(moves, cases.get(i).id(), row.moves().get(i));
             }
         }
+    }
+
+    /** A map of ceilings over speed and grade; by grade, then speed. */
+    public static ObjectNode map(RoadMap map) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("like", map.like().title());
+        ArrayNode speeds = root.putArray("speeds_km_h");
+        map.speeds().forEach(v -> speeds.add(Math.round(v * KMH)));
+        ArrayNode grades = root.putArray("grades_percent");
+        map.grades().forEach(g -> grades.add(Math.round(100.0 * g)));
+        ArrayNode points = root.putArray("points");
+        for (RoadMap.Point p : map.points()) {
+            ObjectNode node = points.addObject();
+            number(node, "ambient_ceiling_degC", p.ambient() - CELSIUS);
+            node.put("reach", p.reach().word());
+            node.put("binding_limit", p.binding().map(Limit::id).orElse(null));
+            node.put("binding_title", p.binding().map(Limit::title).orElse(null));
+        }
+        return root;
     }
 
     private static void number(ObjectNode node, String key, double value) {
