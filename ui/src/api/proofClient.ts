@@ -61,6 +61,9 @@ export async function cancelJob(id: string): Promise<Job> {
 /** The last proof of a build, or null where there is none yet. */
 export async function readProof(id: string): Promise<ProofKept | null> {
   const response = await ask(`${build(id)}/proof`);
+  if (response.status === 204) {
+    return null;
+  }
   if (response.status === 404) {
     const refusal = await body<Refusal>(response);
     if (refusal.error === 'no-proof') {

@@ -6,7 +6,7 @@ export interface Told {
   readonly runs: unknown;
   readonly sheet: { readonly build: string; readonly version: string };
   readonly proof: { readonly build: string };
-  /** Told by this page: the line is there (again); whatever was told in between is to be read. */
+  /** Told by this page: the line is there (again), or was refused; whatever was told in between is to be read. */
   readonly joined: null;
 }
 
@@ -37,6 +37,7 @@ function join(): void {
     hearing.value = false;
     // A lost line is joined again by the browser, a refused one is not.
     if (source?.readyState === EventSource.CLOSED) {
+      tell('joined', null);
       window.setTimeout(() => {
         if (!document.hidden && source?.readyState === EventSource.CLOSED) {
           join();

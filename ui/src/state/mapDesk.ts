@@ -43,6 +43,15 @@ export class MapDesk {
     }
   }
 
+  /** The map was changed elsewhere: read it again, with the own choices over it or without them. */
+  async settle(keep: boolean): Promise<void> {
+    const { value: mine } = this.chosen;
+    await this.open();
+    if (keep && mine) {
+      this.change(mine);
+    }
+  }
+
   change(part: Partial<Chosen>): void {
     const chosen = this.chosen.value;
     const run = this.run.value;
@@ -52,6 +61,10 @@ export class MapDesk {
       this.told.value = '';
       this.tries.ask(wishOf(run.version, this.chosen.value));
     }
+  }
+
+  remap(next: (channels: RunMap['channels']) => RunMap['channels']): void {
+    this.change({ channels: next(this.chosen.value?.channels ?? []) });
   }
 
   async save(): Promise<void> {

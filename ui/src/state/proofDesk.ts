@@ -49,7 +49,6 @@ export class ProofDesk {
       listen('sheet', ({ build }) => build === this.id && void this.load()),
       listen('runs', () => void this.load()),
     ];
-    void this.load();
     return () => ends.forEach((end) => end());
   }
 

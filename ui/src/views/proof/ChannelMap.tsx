@@ -34,7 +34,7 @@ export function ChannelMap({ name }: { name: string }) {
       {desk.trouble.value && (
         <div class="notice bad" role="alert">
           <p>{desk.trouble.value}</p>
-          <button type="button" onClick={() => void desk.open()}>Read it again</button>
+          <button type="button" onClick={() => void desk.settle(true)}>Try again</button>
         </div>
       )}
       {!run && !desk.trouble.value && <p role="status">Reading {name} ...</p>}
@@ -64,7 +64,10 @@ export function ChannelMap({ name }: { name: string }) {
           {desk.conflict.value && (
             <div class="notice bad" role="alert">
               <p>{desk.conflict.value}</p>
-              <button type="button" onClick={() => void desk.open()}>Read it again</button>
+              <div class="actions">
+                <button type="button" onClick={() => void desk.settle(true)}>Read it again and keep my choices</button>
+                <button type="button" onClick={() => void desk.settle(false)}>Read it again and leave my choices</button>
+              </div>
             </div>
           )}
           <div class="actions">
@@ -83,7 +86,7 @@ function TimeRow({ desk, run }: { desk: MapDesk; run: RunDetail }) {
   const time = desk.chosen.value?.time ?? run.map.time;
   const header = run.columns.find((c) => c.position === time.position);
   return (
-    <div class="pair">
+    <div class="beside">
       <label>
         <span>Time stands in column</span>
         <select value={time.position ?? ''} onChange={(e) => desk.change({ time: { position: Number(e.currentTarget.value), unit: null, clock: null } })}>
@@ -147,7 +150,10 @@ function ColumnHead({ column }: { column: RunColumn }) {
 function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column: RunColumn; possible: readonly PossibleChannel[]; channels: readonly ChannelTaken[] }) {
   const is = atColumn(channels, column.position);
   const kind = possible.find((p) => p.channel === is?.channel);
-  const elsewhere = new Set(channels.filter((c) => c.position !== column.position).map((c) => c.channel));
+  const elsewhere = (channel: string): string => {
+    const at = channels.find((c) => c.channel === channel && c.position !== column.position);
+    return !at ? '' : at.position === null ? ' (now one value)' : ` (now column ${at.position})`;
+  };
   const unitList = kind?.units ?? [];
   return (
     <tr class={is ? '' : 'spare'}>
@@ -156,19 +162,19 @@ function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column
         <select
           aria-label={`Column ${column.position}, ${column.header}, is taken for`}
           value={is?.channel ?? ''}
-          onChange={(e) => desk.change({ channels: taken(channels, column.position, e.currentTarget.value) })}
+          onChange={(e) => { const { value: channel } = e.currentTarget; desk.remap((all) => taken(all, column.position, channel)); }}
         >
           <option value="">not used</option>
-          {possible.map((p) => <option key={p.channel} value={p.channel}>{p.title}{elsewhere.has(p.channel) ? ' (taken from another)' : ''}</option>)}
+          {possible.map((p) => <option key={p.channel} value={p.channel}>{p.title}{elsewhere(p.channel)}</option>)}
         </select>
-        {is && <span class="hint">{is.why ?? 'you chose it'}</span>}
+        {is && is.why !== '' && <span class="hint">{is.why ?? 'you chose it'}</span>}
       </td>
       <td>
         {is && (
           <select
             aria-label={`Unit of column ${column.position}, ${column.header}`}
             value={is.unit ?? ''}
-            onChange={(e) => desk.change({ channels: inUnitOf(channels, column.position, e.currentTarget.value) })}
+            onChange={(e) => { const { value: unit } = e.currentTarget; desk.remap((all) => inUnitOf(all, column.position, unit)); }}
           >
             <option value="">{column.unit ? `${column.unit}, as headed` : 'not said'}</option>
             {is.unit !== null && !unitList.includes(is.unit) && <option value={is.unit}>{is.unit}</option>}
@@ -192,10 +198,10 @@ function Constants({ desk, possible, channels }: { desk: MapDesk; possible: read
       {constants(channels).map((c) => (
         <p key={c.channel} class="line">
           <b>{title(c.channel)}</b> {c.constant}
-          <button type="button" onClick={() => desk.change({ channels: held(channels, c.channel, '') })}>Take back<span class="unseen"> {title(c.channel)}</span></button>
+          <button type="button" onClick={() => desk.remap((all) => held(all, c.channel, ''))}>Take back<span class="unseen"> {title(c.channel)}</span></button>
         </p>
       ))}
-      <div class="pair">
+      <div class="beside">
         <label>
           <span>What no column has</span>
           <select value={channel.value} onChange={(e) => { channel.value = e.currentTarget.value; }}>
@@ -210,7 +216,7 @@ function Constants({ desk, possible, channels }: { desk: MapDesk; possible: read
         <button
           type="button" disabled={!ready}
           onClick={() => {
-            desk.change({ channels: held(channels, channel.value, value.value.trim()) });
+            desk.remap((all) => held(all, channel.value, value.value.trim()));
             channel.value = '';
             value.value = '';
           }}

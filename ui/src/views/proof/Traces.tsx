@@ -29,6 +29,8 @@ export function Traces({ desk, kept }: { desk: ProofDesk; kept: ProofKept | null
   if (mine === undefined) {
     return null;
   }
+  // Read anew where the recording or its map is another.
+  const version = runs.value?.find((r) => r.name === mine)?.version ?? '';
   return (
     <section class="card traces" aria-labelledby="traces-title">
       <div class="values-head">
@@ -40,7 +42,7 @@ export function Traces({ desk, kept }: { desk: ProofDesk; kept: ProofKept | null
           </select>
         </label>
       </div>
-      <OneRun key={`${mine} ${kept?.pdf ?? ''}`} name={mine} fit={kept?.traces.find((t) => t.run === mine) ?? null} events={kept?.proof.events ?? []} />
+      <OneRun key={`${mine} ${kept?.pdf ?? ''} ${version}`} name={mine} fit={kept?.traces.find((t) => t.run === mine) ?? null} events={kept?.proof.events ?? []} />
     </section>
   );
 }
