@@ -108,8 +108,8 @@ final class PredictCommand implements Callable<Integer> {
                 AmbientCeiling.HIGHEST);
         typed.throwIfAny();
         List<WhatIf> changes = whatIf.isEmpty() ? List.of() : WhatIf.of(build, chosen, "--what-if", whatIf);
-        List<CeilingReport> ceilings =
-                HotDay.ofSheet(sheet.vehicle(), chosen, day, seed, share -> console.progress("ceilings", share));
+        List<CeilingReport> ceilings = HotDay.ofSheet(
+                sheet.vehicle(), chosen, day, seed, share -> console.progress("ceilings", share), () -> false);
         List<WarmUp> cold = all.stream()
                 .filter(Case::forCold)
                 .map(c -> WarmUp.of(sheet.vehicle(), Plant.compile(sheet.vehicle()), c))

@@ -5,11 +5,10 @@ import hotday.core.finding.InputException;
 import hotday.core.unit.Display;
 import hotday.signals.channel.ChannelMap;
 import hotday.signals.channel.Recording;
-import hotday.study.findings.Commissioning;
 import hotday.study.prove.Proof;
 import hotday.study.prove.ProofJson;
-import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
+import hotday.study.shop.ProofWork;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Cases;
@@ -98,7 +97,7 @@ final class ProveCommand implements Callable<Integer> {
         List<Recording> unseen = read(channels, predict);
         List<Case> cases =
                 Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
-        Proof fitted = Prove.prove(new ProveRequest(
+        Proof proof = ProofWork.of(new ProveRequest(
                 sheet.vehicle(),
                 cases,
                 seen,
@@ -108,8 +107,6 @@ final class ProveCommand implements Callable<Integer> {
                 options.threads(),
                 console::progress,
                 () -> false));
-        console.progress("what is wrong with it", 0.98);
-        Proof proof = fitted.with(Commissioning.findings(sheet.vehicle(), seen, options.seed(), options.threads()));
         console.clear();
         signoff.ifPresent(path -> SignOffDoor.write(path, sheet, proof));
         plots.ifPresent(folder -> SignOffDoor.plots(folder, sheet, proof));

@@ -1,10 +1,11 @@
 package hotday.app.cli;
 
+import hotday.study.signoff.ProgramVersion;
 import picocli.CommandLine;
 
 /** What {@code --version} prints. */
 final class Version implements CommandLine.IVersionProvider {
-    static final String NUMBER = "0.1.0";
+    static final String NUMBER = ProgramVersion.NUMBER;
 
     @Override
     public String[] getVersion() {

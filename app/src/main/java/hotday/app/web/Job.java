@@ -90,6 +90,11 @@ final class Job implements Runnable {
         return state != State.WAITING && state != State.RUNNING;
     }
 
+    /** The build that has a new proof by this. */
+    synchronized Optional<String> proven() {
+        return build.filter(b -> state == State.DONE && kind.equals(ProofRoutes.KIND));
+    }
+
     synchronized Optional<ObjectNode> result() {
         return result;
     }

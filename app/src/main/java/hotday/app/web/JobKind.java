@@ -1,6 +1,8 @@
 package hotday.app.web;
 
 import hotday.study.shop.Bench;
+import hotday.study.shop.Shop;
+import java.util.HashMap;
 import java.util.Map;
 import tools.jackson.databind.JsonNode;
 
@@ -11,7 +13,9 @@ interface JobKind {
     Job.Work of(Bench bench, JsonNode asked);
 
     /** All there are, by name. */
-    static Map<String, JobKind> all() {
-        return PredictionJobs.all();
+    static Map<String, JobKind> all(Shop shop) {
+        Map<String, JobKind> all = new HashMap<>(PredictionJobs.all());
+        all.put(ProofRoutes.KIND, new ProofRoutes(shop)::work);
+        return Map.copyOf(all);
     }
 }

@@ -55,6 +55,9 @@ final class Jobs implements AutoCloseable {
 
     private void changed(Job job) {
         broadcast.tell("job", job.id(), job.json());
+        job.proven()
+                .ifPresent(
+                        build -> broadcast.tell("proof", build, Reply.object().put("build", build)));
     }
 
     synchronized List<Job> all() {

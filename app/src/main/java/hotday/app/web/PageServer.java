@@ -51,10 +51,15 @@ public final class PageServer implements AutoCloseable {
                     "no-page",
                     "this build has no page, because node 20 or newer was not there when it was made; install it and run 'hotday build'");
         }
-        return started(shop, port, reach, true, JobKind.all());
+        return started(shop, port, reach, true);
     }
 
-    /** The same without the page itself. */
+    /** The same, with or without the page itself. */
+    static PageServer started(Shop shop, int port, Reach reach, boolean page) {
+        return started(shop, port, reach, page, JobKind.all(shop));
+    }
+
+    /** The same with other kinds of work. */
     static PageServer started(Shop shop, int port, Reach reach, boolean page, Map<String, JobKind> kinds) {
         Broadcast broadcast = new Broadcast();
         Jobs jobs = new Jobs(broadcast);
@@ -67,6 +72,7 @@ public final class PageServer implements AutoCloseable {
             pairing.ifPresent(p -> config.routes.post(Doorman.PAIR, ctx -> pair(ctx, p)));
             new ShopRoutes(shop, broadcast).register(config.routes);
             new RunRoutes(shop.runs(), broadcast).register(config.routes);
+            new ProofRoutes(shop).register(config.routes);
             new JobRoutes(shop, jobs, broadcast, kinds).register(config.routes);
         });
         try {

@@ -64,8 +64,8 @@ final class PredictionJobs {
         VehicleSpec spec = sheet.vehicle();
         job.at("ceilings", 0.0);
         List<Case> hot = bench.cases().stream().filter(c -> !c.forCold()).toList();
-        List<CeilingReport> ceilings =
-                HotDay.ofSheet(spec, hot, spec.designAmbient(), SEED, share -> job.at("ceilings", 0.95 * share));
+        List<CeilingReport> ceilings = HotDay.ofSheet(
+                spec, hot, spec.designAmbient(), SEED, share -> job.at("ceilings", 0.95 * share), job::cancelled);
         List<WarmUp> cold = bench.cases().stream()
                 .filter(Case::forCold)
                 .map(c -> WarmUp.of(spec, Plant.compile(spec), c))

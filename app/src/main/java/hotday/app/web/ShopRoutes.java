@@ -71,6 +71,7 @@ final class ShopRoutes {
                 .put("predicted", opened.answer().isPresent())
                 .put("commissioned", progress.commissioned())
                 .put("proven", progress.proven())
+                .put("proof_old", progress.proofOld())
                 .put("signed", progress.signed());
         ArrayNode faults = node.putArray("faults");
         if (opened.sheet().isEmpty()) {

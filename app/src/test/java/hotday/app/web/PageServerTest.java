@@ -40,7 +40,7 @@ class PageServerTest {
     @BeforeEach
     void start() {
         DemoShop.create(folder);
-        server = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false, JobKind.all());
+        server = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false);
     }
 
     @AfterEach

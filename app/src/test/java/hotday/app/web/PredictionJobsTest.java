@@ -25,7 +25,7 @@ class PredictionJobsTest {
     @BeforeEach
     void start() {
         DemoShop.create(folder);
-        server = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false, JobKind.all());
+        server = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false);
         page = new PageClient(server.address());
     }
 

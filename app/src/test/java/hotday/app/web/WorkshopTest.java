@@ -39,7 +39,7 @@ class WorkshopTest {
     @BeforeEach
     void start() {
         DemoShop.create(folder);
-        server = PageServer.started(Shop.open(folder), 0, Reach.WORKSHOP, false, JobKind.all());
+        server = PageServer.started(Shop.open(folder), 0, Reach.WORKSHOP, false);
         if (server.addresses().isEmpty()) {
             System.out.println("skipped: devices of the workshop (this machine is in no network)");
             Assumptions.abort("no network");
@@ -130,7 +130,7 @@ class WorkshopTest {
 
     @Test
     void withoutTheNetworkNobodyElseGetsAnAnswer() {
-        try (PageServer alone = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false, JobKind.all())) {
+        try (PageServer alone = PageServer.started(Shop.open(folder), 0, Reach.THIS_MACHINE, false)) {
             assertThat(alone.code()).isEmpty();
             assertThat(alone.addresses()).isEmpty();
             int port = URI.create(alone.address()).getPort();

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /** Names what is wrong with a car from the recording of its commissioning run. The entry of this package. */
@@ -48,11 +49,13 @@ public final class Commissioning {
 
     private final VehicleSpec spec;
     private final Recording recording;
+    private final BooleanSupplier cancelled;
     private final List<Finding> findings = new ArrayList<>();
 
-    private Commissioning(VehicleSpec spec, Recording recording) {
+    private Commissioning(VehicleSpec spec, Recording recording, BooleanSupplier cancelled) {
         this.spec = spec;
         this.recording = recording;
+        this.cancelled = cancelled;
     }
 
     /**
@@ -62,23 +65,34 @@ public final class Commissioning {
      * @param threads used; the answer does not depend on it
      */
     public static Examination of(VehicleSpec spec, Recording recording, long seed, int threads) {
+        return of(spec, recording, seed, threads, () -> false);
+    }
+
+    private static Examination of(
+            VehicleSpec spec, Recording recording, long seed, int threads, BooleanSupplier cancelled) {
         ForkJoinPool pool = new ForkJoinPool(threads);
         try {
-            return pool.submit(() -> of(spec, recording, seed)).join();
+            return pool.submit(() -> new Commissioning(spec, recording, cancelled).examine(seed))
+                    .join();
         } finally {
             pool.shutdown();
         }
     }
 
-    /** What the two runs with the most channels, then the longest, say. */
-    public static List<Finding> findings(VehicleSpec spec, List<Recording> runs, long seed, int threads) {
+    /**
+     * What the two runs with the most channels, then the longest, say.
+     *
+     * @param cancelled asked for every drawn car; then {@link java.util.concurrent.CancellationException}
+     */
+    public static List<Finding> findings(
+            VehicleSpec spec, List<Recording> runs, long seed, int threads, BooleanSupplier cancelled) {
         return runs.stream()
                 .filter(run -> !RunData.thermostatHeldOpen(run))
                 .sorted(Comparator.comparingInt(Commissioning::channels)
                         .thenComparingDouble(Commissioning::length)
                         .reversed())
                 .limit(EXAMINED)
-                .flatMap(run -> of(spec, run, seed, threads).findings().stream())
+                .flatMap(run -> of(spec, run, seed, threads, cancelled).findings().stream())
                 .toList();
     }
 
@@ -99,13 +113,13 @@ public final class Commissioning {
 
     /** The same on the pool of the caller. */
     static Examination of(VehicleSpec spec, Recording recording, long seed) {
-        return new Commissioning(spec, recording).examine(seed);
+        return new Commissioning(spec, recording, () -> false).examine(seed);
     }
 
     private Examination examine(long seed) {
         Log log = Log.measured(Prove.prepared(recording, spec), recording, spec);
         Windows windows = new Windows(log, spec);
-        Ensemble ensemble = new Ensemble(log, windows, spec, seed);
+        Ensemble ensemble = new Ensemble(log, windows, spec, seed, cancelled);
         double[] measured = ensemble.measured();
         double[][] sound = ensemble.sound();
         Diagnosis diagnosis = new Diagnosis(ensemble.features(), measured, sound, ensemble.faulty(sound));

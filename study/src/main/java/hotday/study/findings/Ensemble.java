@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -28,8 +30,11 @@ final class Ensemble {
     private final int turns;
     private final Car.Compiled[] sheets;
     private final long seed;
+    private final BooleanSupplier cancelled;
 
-    Ensemble(Log measured, Windows windows, VehicleSpec sheet, long seed) {
+    /** @param cancelled asked for every car; then {@link CancellationException} */
+    Ensemble(Log measured, Windows windows, VehicleSpec sheet, long seed, BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.measured = measured;
         this.windows = windows;
         this.replay = new Replay(measured);
@@ -37,7 +42,7 @@ final class Ensemble {
         this.seed = seed;
         this.sheets = IntStream.range(0, SHEETS)
                 .parallel()
-                .mapToObj(i -> Car.compiled(sheet, FaultKind.NONE, 0.0, sheetSeed(i)))
+                .mapToObj(i -> wanted(Car.compiled(sheet, FaultKind.NONE, 0.0, sheetSeed(i))))
                 .toArray(Car.Compiled[]::new);
     }
 
@@ -70,14 +75,21 @@ final class Ensemble {
     private List<double[]> ofSheet(int number, double turns) {
         return IntStream.range(0, CARS_OF_SHEET)
                 .mapToObj(i -> Car.draw(sheets[number], FaultKind.NONE, 0.0, SHARE, carSeed(number, i)))
-                .map(car -> withTurns(features(replay.of(car, seed)), turns))
+                .map(car -> withTurns(features(replay.of(wanted(car), seed)), turns))
                 .toList();
     }
 
     private Car car(FaultKind kind, int number) {
         double size = (number + 0.5) / WITH_FAULT;
         Car.Compiled compiled = Car.compiled(sheets[number], kind, size);
-        return Car.draw(compiled, kind, size, SHARE, carSeed(number, 0));
+        return wanted(Car.draw(compiled, kind, size, SHARE, carSeed(number, 0)));
+    }
+
+    private <T> T wanted(T what) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
+        }
+        return what;
     }
 
     private double turns(Car car) {

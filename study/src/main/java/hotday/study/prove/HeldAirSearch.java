@@ -73,6 +73,7 @@ final class HeldAirSearch {
         sim.state(state);
         List<History> beam = List.of(new History(state, 0.0, null, false));
         for (int from = 0; from < run.size(); from += rows) {
+            vehicle.unknowns().endWhenCancelled();
             List<History> open = new ArrayList<>();
             List<History> held = new ArrayList<>();
             for (History h : beam) {

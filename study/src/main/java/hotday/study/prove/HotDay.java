@@ -8,6 +8,7 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 import org.hipparchus.random.Well19937c;
@@ -32,7 +33,7 @@ public final class HotDay {
 
     /** Ceilings of a sheet before any run, with the doubt that a sheet of catalogue dimensions leaves. */
     public static List<CeilingReport> ofSheet(VehicleSpec spec, List<Case> cases, long seed) {
-        return ofSheet(spec, cases, spec.designAmbient(), seed, share -> {});
+        return ofSheet(spec, cases, spec.designAmbient(), seed, share -> {}, () -> false);
     }
 
     /**
@@ -40,10 +41,16 @@ public final class HotDay {
      *
      * @param day outside temperature, K
      * @param progress told the share done, 0..1
+     * @param cancelled asked for every draw; then {@link java.util.concurrent.CancellationException}
      */
     public static List<CeilingReport> ofSheet(
-            VehicleSpec spec, List<Case> cases, double day, long seed, DoubleConsumer progress) {
-        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false);
+            VehicleSpec spec,
+            List<Case> cases,
+            double day,
+            long seed,
+            DoubleConsumer progress,
+            BooleanSupplier cancelled) {
+        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false, cancelled);
         return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases, day, progress);
     }
 

@@ -61,7 +61,8 @@ public final class Prove {
         Unknowns unknowns = new Unknowns(
                 Plant.compile(request.spec()),
                 HeaterHabit.shownBy(fitRuns),
-                fitRuns.stream().anyMatch(RunData::fuelWorkedOut));
+                fitRuns.stream().anyMatch(RunData::fuelWorkedOut),
+                request.cancelled());
         FitOptions options = FitOptions.standard()
                 .withDifference(FitOptions.Difference.FORWARD)
                 .withThreads(request.threads())
@@ -167,7 +168,13 @@ public final class Prove {
         findings.addAll(farFromSheet(parameters));
         findings.addAll(HeldAir.findings(fitRuns));
         List<CeilingReport> ceilings = new HotDay(vehicle, request.spec(), request.seed()).ceilings(request.cases());
-        List<CeilingReport> before = HotDay.ofSheet(request.spec(), request.cases(), request.seed());
+        List<CeilingReport> before = HotDay.ofSheet(
+                request.spec(),
+                request.cases(),
+                request.spec().designAmbient(),
+                request.seed(),
+                share -> {},
+                request.cancelled());
         findings.addAll(unseen(parameters));
         Learned.notNarrowed(ceilings, before).ifPresent(findings::add);
         List<RunReport> scored = runs.stream()

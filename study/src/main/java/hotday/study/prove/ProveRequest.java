@@ -17,7 +17,7 @@ import java.util.function.BooleanSupplier;
  * @param seed of prior draws and sample paths
  * @param threads used; the answer does not depend on it
  * @param progress told how far the work is
- * @param cancelled asked now and then
+ * @param cancelled asked now and then; then {@link java.util.concurrent.CancellationException}
  */
 public record ProveRequest(
         VehicleSpec spec,

@@ -5,6 +5,8 @@ import hotday.vehicle.plant.Plant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /**
  * The unknowns of a fit and how a vector of them makes a plant. Widths are the engineer's doubt about a sheet of
@@ -60,12 +62,19 @@ final class Unknowns {
     private final List<Unknown> all;
     private final boolean heaterByHabit;
     private final boolean fuelWorkedOut;
+    private final BooleanSupplier cancelled;
+
+    Unknowns(Plant nominal, boolean heaterByHabit, boolean fuelWorkedOut) {
+        this(nominal, heaterByHabit, fuelWorkedOut, () -> false);
+    }
 
     /**
      * @param heaterByHabit unrecorded heaters follow {@link HeaterHabit}
      * @param fuelWorkedOut the fuel of fit runs follows from load, so its level is one more unknown
+     * @param cancelled asked for every plant
      */
-    Unknowns(Plant nominal, boolean heaterByHabit, boolean fuelWorkedOut) {
+    Unknowns(Plant nominal, boolean heaterByHabit, boolean fuelWorkedOut, BooleanSupplier cancelled) {
+        this.cancelled = cancelled;
         this.nominal = smooth(nominal);
         this.heaterByHabit = heaterByHabit;
         this.fuelWorkedOut = fuelWorkedOut;
@@ -103,7 +112,16 @@ final class Unknowns {
         return nominal;
     }
 
+    /** Everything that takes long goes through here again and again. */
+    void endWhenCancelled() {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
+        }
+    }
+
+    /** The plant of a vector; throws {@link CancellationException} when nobody wants it any more. */
     Plant plant(double[] z) {
+        endWhenCancelled();
         double[] k = nominal.coefficients();
         for (int i = 0; i < VEHICLE.size(); i++) {
             Unknown unknown = VEHICLE.get(i);

@@ -22,12 +22,14 @@ public final class Shop {
     private final Path folder;
     private final String name;
     private final Runs runs;
+    private final Proofs proofs;
     private final Map<String, Bench> benches = new ConcurrentHashMap<>();
 
     private Shop(Path folder, String name) {
         this.folder = folder;
         this.name = name;
         this.runs = new Runs(folder);
+        this.proofs = new Proofs(folder, runs);
     }
 
     /** Opens a folder that holds {@code shop.yaml}; throws {@link InputException} when it does not. */
@@ -52,6 +54,11 @@ public final class Shop {
     /** Its recordings. */
     public Runs runs() {
         return runs;
+    }
+
+    /** The last proofs of its builds. */
+    public Proofs proofs() {
+        return proofs;
     }
 
     /** Ids of the builds, in the order of the alphabet. */
@@ -94,31 +101,25 @@ public final class Shop {
 
     /** Where a build stands on its way. */
     public Progress progress(String id) {
-        Path build = folder.resolve("builds").resolve(id);
+        Proofs.State proof = proofs.state(id);
         return new Progress(
-                recorded(id),
-                Files.isRegularFile(build.resolve("proof.json")) || Files.isDirectory(build.resolve("plots")),
-                Files.isRegularFile(build.resolve("signoff.pdf")));
+                !proof.runs().isEmpty() || recorded(id),
+                proof.current(),
+                proof.made() && !proof.current(),
+                proof.signed());
     }
 
     private boolean recorded(String id) {
-        Path runs = folder.resolve("runs");
-        if (!Files.isDirectory(runs)) {
-            return false;
-        }
-        try (DirectoryStream<Path> found = Files.newDirectoryStream(runs, id + "*")) {
-            return found.iterator().hasNext();
-        } catch (IOException e) {
-            return false;
-        }
+        return runs.all().stream().anyMatch(run -> run.name().startsWith(id));
     }
 
     /**
      * What has been done besides the sheet.
      *
-     * @param commissioned a run of the build is in the folder {@code runs}
-     * @param proven a proof or its pictures lie beside the sheet
-     * @param signed so does a sign-off
+     * @param commissioned a recording is called like the build, or its proof was made from one
+     * @param proven a proof of this sheet and these recordings lies beside the sheet
+     * @param proofOld one lies there of another sheet or other recordings
+     * @param signed the sign-off beside the sheet is the one of the last proof, or of no proof of the page
      */
-    public record Progress(boolean commissioned, boolean proven, boolean signed) {}
+    public record Progress(boolean commissioned, boolean proven, boolean proofOld, boolean signed) {}
 }
