@@ -3,6 +3,7 @@ package hotday.study.shop;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.typed.TypedFile;
+import hotday.study.workspace.Leftovers;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -44,7 +45,9 @@ public final class Shop {
         TypedFile file = TypedFile.read(sheet);
         String name = file.root().requiredText("shop").orElse("");
         file.faults().throwIfAny();
-        return new Shop(folder, name);
+        Shop shop = new Shop(folder, name);
+        shop.builds().forEach(id -> Leftovers.remove(folder.resolve("builds").resolve(id)));
+        return shop;
     }
 
     public String name() {
