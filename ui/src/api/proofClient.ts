@@ -64,13 +64,6 @@ export async function readProof(id: string): Promise<ProofKept | null> {
   if (response.status === 204) {
     return null;
   }
-  if (response.status === 404) {
-    const refusal = await body<Refusal>(response);
-    if (refusal.error === 'no-proof') {
-      return null;
-    }
-    throw new ServerError(refusal.message ?? 'There is nothing here.');
-  }
   return good(response);
 }
 

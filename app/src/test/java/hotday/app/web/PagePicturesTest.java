@@ -18,6 +18,7 @@ import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.TakesScreenshot;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chromium.ChromiumDriver;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.support.ui.ExpectedConditions;
@@ -32,6 +33,9 @@ class PagePicturesTest {
     /** Width and height in CSS pixels. */
     private record Screen(String name, int width, int height) {}
 
+    private static final Duration A_FIT = Duration.ofSeconds(150);
+    private static final By RESULT = By.cssSelector("section.result");
+
     private static final List<Screen> SCREENS =
             List.of(new Screen("desk", 1440, 900), new Screen("tablet", 1024, 768), new Screen("phone", 390, 844));
 
@@ -41,8 +45,13 @@ class PagePicturesTest {
     @Test
     void everyViewFitsEveryScreen() throws IOException {
         WebDriver browser = Browser.open();
-        DemoShop.create(folder);
+        DemoShop.create(folder).drive("heron", 7);
         try (PageServer server = PageServer.start(Shop.open(folder), 0, Reach.THIS_MACHINE)) {
+            browser.get(server.address() + "#/build/heron/proof");
+            new WebDriverWait(browser, Duration.ofSeconds(20))
+                    .until(ExpectedConditions.elementToBeClickable(OpenPage.button("Fit and prove")))
+                    .click();
+            new WebDriverWait(browser, A_FIT).until(ExpectedConditions.visibilityOfElementLocated(RESULT));
             for (Screen screen : SCREENS) {
                 for (String light : List.of("light", "dark")) {
                     emulate(browser, screen, light);
@@ -50,6 +59,15 @@ class PagePicturesTest {
                     picture(browser, By.linkText("Heron"), "shop-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron");
                     picture(browser, By.cssSelector("section.ceilings h3"), "build-" + screen.name() + "-" + light);
+                    browser.get(server.address() + "#/build/heron/proof");
+                    picture(
+                            browser,
+                            By.cssSelector("section.recordings h3"),
+                            "recordings-" + screen.name() + "-" + light);
+                    upTo(browser, RESULT);
+                    picture(browser, RESULT, "proof-" + screen.name() + "-" + light);
+                    upTo(browser, By.cssSelector("section.traces"));
+                    picture(browser, By.cssSelector(".plot canvas"), "traces-" + screen.name() + "-" + light);
                 }
             }
             assertThat(browser.manage().logs().get(LogType.BROWSER).getAll()).isEmpty();
@@ -74,6 +92,13 @@ class PagePicturesTest {
         chromium.executeCdpCommand(
                 "Emulation.setEmulatedMedia",
                 Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", light))));
+    }
+
+    private static void upTo(WebDriver browser, By what) {
+        WebElement section = new WebDriverWait(browser, Duration.ofSeconds(20))
+                .until(ExpectedConditions.presenceOfElementLocated(what));
+        ((JavascriptExecutor) browser)
+                .executeScript("window.scrollBy(0, arguments[0].getBoundingClientRect().top - 8)", section);
     }
 
     private static void picture(WebDriver browser, By shown, String name) throws IOException {

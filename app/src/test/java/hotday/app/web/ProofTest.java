@@ -70,7 +70,7 @@ class ProofTest {
 
     @Test
     void aProofIsTheCommandLinesIsKeptAndSignedAndGetsOld() throws IOException, InterruptedException {
-        assertThat(page.get("api/builds/heron/proof").statusCode()).isEqualTo(404);
+        assertThat(page.get("api/builds/heron/proof").statusCode()).isEqualTo(204);
         String id = started();
         JsonNode job =
                 page.until("api/jobs/" + id, j -> !j.get("state").asString().matches("waiting|running"));
