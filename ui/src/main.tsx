@@ -5,6 +5,7 @@ import './style/base.css';
 import './style/shop.css';
 import './style/build.css';
 import './style/proof.css';
+import './style/prediction.css';
 import './style/print.css';
 
 const page = document.getElementById('page');

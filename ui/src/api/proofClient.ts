@@ -1,5 +1,5 @@
 import { ask, body, build, good, sending, ServerError, type Refusal } from './client';
-import type { Job, MapSaved, MapWish, ProofKept, ProveWish, Remark, Run, RunDetail, Samples } from './proofTypes';
+import type { Job, MapSaved, MapWish, ProofKept, ProveWish, Remark, Run, RunDetail, Samples, StudyWish } from './proofTypes';
 
 const run = (name: string): string => `runs/${encodeURIComponent(name)}`;
 
@@ -50,8 +50,13 @@ export async function readJobs(): Promise<readonly Job[]> {
   return (await good<{ jobs: readonly Job[] }>(await ask('jobs'))).jobs;
 }
 
-export async function startJob(wish: ProveWish): Promise<Job> {
+export async function startJob(wish: ProveWish | StudyWish): Promise<Job> {
   return good(await ask('jobs', sending('POST', wish)));
+}
+
+/** Of a job that is done; its kind says what it is. */
+export async function readResult<T>(id: string): Promise<T> {
+  return good(await ask(`jobs/${encodeURIComponent(id)}/result`));
 }
 
 export async function cancelJob(id: string): Promise<Job> {

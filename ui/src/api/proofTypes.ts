@@ -31,6 +31,12 @@ export interface ProveWish {
   readonly seed: number;
 }
 
+/** What the saved sheet of a build predicts. */
+export interface StudyWish {
+  readonly kind: 'intervals' | 'map' | 'sensitivity';
+  readonly build: string;
+}
+
 export interface Run {
   readonly name: string;
   readonly file: string;

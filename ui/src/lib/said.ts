@@ -22,9 +22,11 @@ export const ends = ([low, high]: Interval): { readonly low: number; readonly hi
   high: high ?? HIGHEST,
 });
 
+type Height = Pick<ProvenNumbers, 'degC' | 'inside_searched_range'>;
+
 export type Reach = 'found' | 'above' | 'below';
 
-export function reachOf({ degC, inside_searched_range }: ProvenNumbers): Reach {
+export function reachOf({ degC, inside_searched_range }: Height): Reach {
   return inside_searched_range ? 'found' : (degC ?? HIGHEST) >= (LOWEST + HIGHEST) / 2 ? 'above' : 'below';
 }
 
@@ -41,7 +43,7 @@ export function intervalWords(interval: Interval, choice: UnitChoice): string {
   return from + between(low, high, 'degC', choice).replace(' to ', ` to ${to}`);
 }
 
-export function ceilingWords(numbers: ProvenNumbers, choice: UnitChoice): string {
+export function ceilingWords(numbers: Height, choice: UnitChoice): string {
   const reach = reachOf(numbers);
   const at = withUnit(numbers.degC ?? (reach === 'below' ? LOWEST : HIGHEST), 'degC', choice);
   return reach === 'found' ? at : `${reach} ${at}`;

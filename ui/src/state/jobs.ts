@@ -10,9 +10,13 @@ export const jobTrouble = signal<string | null>(null);
 
 export const underWay = (job: Job): boolean => job.state === 'waiting' || job.state === 'running';
 
-/** A job as told; one that is new goes to the front. */
+/** A job as told; one that is new goes to the front. An older word that comes late does not put one back that is over. */
 export function withJob(all: readonly Job[], job: Job): readonly Job[] {
-  return all.some((j) => j.id === job.id) ? all.map((j) => (j.id === job.id ? job : j)) : [job, ...all];
+  const known = all.find((j) => j.id === job.id);
+  if (known && !underWay(known) && underWay(job)) {
+    return all;
+  }
+  return known ? all.map((j) => (j.id === job.id ? job : j)) : [job, ...all];
 }
 
 async function asked(question: () => Promise<void>): Promise<void> {

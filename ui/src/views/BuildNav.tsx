@@ -2,6 +2,7 @@ import type { JSX } from 'preact';
 import { buildLink, type Way } from '../state/route';
 import { BuildView } from './BuildView';
 import { ProofView } from './proof/ProofView';
+import { PredictionView } from './prediction/PredictionView';
 
 interface Listed {
   readonly way: Way;
@@ -13,6 +14,7 @@ interface Listed {
 const WAYS: readonly Listed[] = [
   { way: 'sheet', word: 'Sheet', View: BuildView },
   { way: 'proof', word: 'Proof', View: ProofView },
+  { way: 'prediction', word: 'Prediction', View: PredictionView },
 ];
 
 /** One build, on one of its ways; a way without a view leads to the sheet. */
