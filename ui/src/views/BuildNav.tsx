@@ -1,8 +1,8 @@
 import type { JSX } from 'preact';
 import { buildLink, type Way } from '../state/route';
 import { BuildView } from './BuildView';
-import { ProofView } from './proof/ProofView';
 import { PredictionView } from './prediction/PredictionView';
+import { ProofView } from './proof/ProofView';
 
 interface Listed {
   readonly way: Way;
@@ -13,8 +13,8 @@ interface Listed {
 /** Every way of one build that has a view, in the order of the work. */
 const WAYS: readonly Listed[] = [
   { way: 'sheet', word: 'Sheet', View: BuildView },
-  { way: 'proof', word: 'Proof', View: ProofView },
   { way: 'prediction', word: 'Prediction', View: PredictionView },
+  { way: 'proof', word: 'Proof', View: ProofView },
 ];
 
 /** One build, on one of its ways; a way without a view leads to the sheet. */
