@@ -81,6 +81,7 @@ function drawMarks(u: uPlot, marks: readonly Mark[], span: Span): void {
   ctx.save();
   ctx.lineWidth = 1.5 * px;
   ctx.font = `bold ${FONT * px}px ${getComputedStyle(document.body).fontFamily}`;
+  ctx.textAlign = 'left';
   ctx.strokeStyle = ctx.fillStyle = colour('--day');
   let written = -Infinity;
   for (const mark of marks.filter((m) => m.time_s >= span.from && m.time_s <= span.to)) {
