@@ -34,7 +34,7 @@ final class IdleDip {
             elapsed = 0.0;
             trace = null;
         } else {
-            elapsed += step;
+            elapsed = run.get(Input.ENGINE_SPEED) > 0.0 || trace != null ? elapsed + step : Double.NaN;
         }
         if (trace == null && elapsed >= KNOWN_AFTER) {
             IdleRun dip = of(run.get(Input.ENGINE_SPEED), run.get(Output.COMPRESSOR_POWER));
