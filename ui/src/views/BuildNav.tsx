@@ -22,13 +22,11 @@ export function BuildWay({ id, way }: { id: string; way: Way }) {
   const shown = WAYS.find((w) => w.way === way) ?? WAYS[0];
   return (
     <>
-      {WAYS.length > 1 && (
-        <nav class="ways" aria-label="Ways of this build">
-          {WAYS.map((w) => (
-            <a key={w.way} href={buildLink(id, w.way)} aria-current={w === shown ? 'page' : undefined}>{w.word}</a>
-          ))}
-        </nav>
-      )}
+      <nav class="ways" aria-label="Ways of this build">
+        {WAYS.map((w) => (
+          <a key={w.way} href={buildLink(id, w.way)} aria-current={w === shown ? 'page' : undefined}>{w.word}</a>
+        ))}
+      </nav>
       {shown && <shown.View key={`${shown.way} ${id}`} id={id} />}
     </>
   );

@@ -6,6 +6,7 @@ import hotday.study.demo.DemoShop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Tag;
@@ -50,11 +51,15 @@ class PageAccessTest {
         String rules = Files.readString(RULES);
         DemoShop.create(folder).drive("heron", 7);
         try (OpenPage page = OpenPage.of(folder)) {
+            page.go("#/build/heron/proof");
+            page.pressable(OpenPage.button("Fit and prove")).click();
+            page.seen(By.cssSelector("section.result"), Duration.ofSeconds(150));
             for (String light : List.of("light", "dark")) {
                 page.script("localStorage.setItem('hotday.theme', arguments[0])", light);
                 look(page, rules, "#/", By.cssSelector(".tag"));
                 look(page, rules, "#/build/heron", By.cssSelector("section.ceilings h3"));
-                look(page, rules, "#/build/heron/proof", By.cssSelector(".runs li"));
+                look(page, rules, "#/build/heron/prediction", By.cssSelector("main h1"));
+                look(page, rules, "#/build/heron/proof", By.cssSelector("section.result"));
             }
         }
     }
