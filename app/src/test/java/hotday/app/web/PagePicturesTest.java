@@ -59,6 +59,13 @@ class PagePicturesTest {
                     picture(browser, By.linkText("Heron"), "shop-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron");
                     picture(browser, By.cssSelector("section.ceilings h3"), "build-" + screen.name() + "-" + light);
+                    browser.get(server.address() + "#/build/heron/prediction");
+                    picture(
+                            browser,
+                            By.cssSelector(".cases.predicted li"),
+                            "prediction-" + screen.name() + "-" + light);
+                    upTo(browser, By.cssSelector("section.roads"));
+                    picture(browser, By.cssSelector(".squares td"), "roads-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron/proof");
                     picture(
                             browser,
