@@ -10,6 +10,9 @@ import hotday.study.prove.HotDay;
 import hotday.study.prove.Proof;
 import hotday.study.prove.Prove;
 import hotday.study.prove.ProveRequest;
+import hotday.study.shop.ProofOrder;
+import hotday.study.shop.Proofs;
+import hotday.study.shop.Shop;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.cases.StandardCases;
@@ -90,10 +93,18 @@ final class DemoCommand implements Callable<Integer> {
                         Quantity.TEMPERATURE_DIFFERENCE,
                         proof.pooledPrediction().rmse())));
         CeilingText.lines(proof.ceilings(), show).forEach(l -> console.result("         " + l));
-        SignOffDoor.write(shop.signOff(name), sheet, proof);
+        sign(shop, name, sheet, car, proof);
         SignOffDoor.plots(shop.plots(name), sheet, proof);
         console.result("5 sign off " + shop.signOff(name) + ", pictures in " + shop.plots(name));
         return truth(car, proof, show);
+    }
+
+    /** As the page does it, so that the page shows what was done here. */
+    private void sign(DemoShop shop, String name, BuildSheet sheet, VirtualCar car, Proof proof) {
+        List<String> fit = List.of(ChannelMap.nameOf(car.commissioning()));
+        List<String> predict = List.of(ChannelMap.nameOf(car.another()));
+        Proofs proofs = Shop.open(shop.folder()).proofs();
+        proofs.signOff(name, proofs.keep(new ProofOrder(name, fit, predict, false, seed), "demo", sheet, proof));
     }
 
     private Proof prove(DemoShop shop, BuildSheet sheet, VirtualCar car) {

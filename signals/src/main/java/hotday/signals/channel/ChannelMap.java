@@ -108,7 +108,7 @@ public final class ChannelMap {
         return stated;
     }
 
-    /** File name without the ending of a packed file and without its own. */
+    /** Name of a run: that of its file without the ending of a packed one and without its own. */
     public static String nameOf(Path log) {
         String name = log.getFileName().toString();
         String unpacked = name.toLowerCase(Locale.ROOT).endsWith(".gz") ? name.substring(0, name.length() - 3) : name;

@@ -136,14 +136,31 @@ public final class Proofs {
                 progress,
                 cancelled));
         progress.at("writing it down", 0.99);
-        String pdf = "proof-" + name + ".pdf";
-        byte[] document = document(sheet, proof);
-        byte[] json = ProofFile.MAPPER.writeValueAsBytes(ProofFile.of(order, basis, proof, pdf));
+        Paper paper = paper(order, name, basis, sheet, proof);
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }
-        keep(order.build(), pdf, document, json);
-        return pdf;
+        return keep(paper);
+    }
+
+    /**
+     * Keeps a proof that was made elsewhere from the sheet and recordings as they lie in the shop.
+     *
+     * @param name letters and digits, of its document
+     * @return name of the document
+     */
+    public String keep(ProofOrder order, String name, BuildSheet sheet, Proof proof) {
+        String version = Digest.of(TypedText.read(build(order.build()).resolve("build.yaml")));
+        return keep(paper(order, name, basis(version, versions(order)), sheet, proof));
+    }
+
+    /** A proof as it is written. */
+    private record Paper(String build, String pdf, byte[] document, byte[] json) {}
+
+    private static Paper paper(ProofOrder order, String name, ProofBasis basis, BuildSheet sheet, Proof proof) {
+        String pdf = "proof-" + name + ".pdf";
+        byte[] json = ProofFile.MAPPER.writeValueAsBytes(ProofFile.of(order, basis, proof, pdf));
+        return new Paper(order.build(), pdf, document(sheet, proof), json);
     }
 
     private static byte[] document(BuildSheet sheet, Proof proof) {
@@ -156,10 +173,12 @@ public final class Proofs {
         return out.toByteArray();
     }
 
-    private synchronized void keep(String id, String pdf, byte[] document, byte[] json) {
-        AtomicFile.write(build(id).resolve(pdf), out -> out.write(document));
-        AtomicFile.write(build(id).resolve(FILE), out -> out.write(json));
-        Leftovers.removeOthers(build(id), PDF, pdf);
+    private synchronized String keep(Paper paper) {
+        Path build = build(paper.build());
+        AtomicFile.write(build.resolve(paper.pdf()), out -> out.write(paper.document()));
+        AtomicFile.write(build.resolve(FILE), out -> out.write(paper.json()));
+        Leftovers.removeOthers(build, PDF, paper.pdf());
+        return paper.pdf();
     }
 
     private List<Recording> recordings(List<String> names) {
