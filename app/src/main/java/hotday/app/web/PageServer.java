@@ -2,6 +2,7 @@ package hotday.app.web;
 
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.study.shop.Bench;
 import hotday.study.shop.Shop;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -51,7 +52,20 @@ public final class PageServer implements AutoCloseable {
                     "no-page",
                     "this build has no page, because node 20 or newer was not there when it was made; install it and run 'hotday build'");
         }
-        return started(shop, port, reach, true);
+        PageServer server = started(shop, port, reach, true);
+        Thread ahead = new Thread(() -> workAhead(shop), "page-ahead");
+        ahead.setDaemon(true);
+        ahead.start();
+        return server;
+    }
+
+    /** What the first view asks is worked out while the browser opens; faults are told to whoever asks. */
+    private static void workAhead(Shop shop) {
+        try {
+            shop.builds().forEach(id -> shop.find(id).ifPresent(Bench::open));
+        } catch (InputException told) {
+            return;
+        }
     }
 
     /** The same, with or without the page itself. */
