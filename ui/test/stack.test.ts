@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Core, Stack } from '../src/api/types';
 import { boundsOf, holdsOf, moved } from '../src/charts/grab';
-import { changesTo, laidOver, partsOf, reordered, type Part } from '../src/lib/parts';
+import { changesTo, drawable, laidOver, partsOf, reordered, type Part } from '../src/lib/parts';
 
 const whole = { x: 0, y: 0 } as const;
 
@@ -100,5 +100,14 @@ describe('layers', () => {
     const beside = stack(core('cooler', 1), core('condenser', 1), core('radiator', 99, true));
     expect(reordered(beside, 'cooler', 1)).toEqual({ 'stack.cooler.layer': '2' });
     expect(reordered(beside, 'cooler', -1)).toEqual({ 'stack.condenser.layer': '2' });
+  });
+});
+
+describe('sizes that cannot be', () => {
+  it('are left out of the drawing; what merely does not fit is drawn', () => {
+    const said = (key: string, sheet_key: string) => ({ severity: 'fault' as const, key, message: '', sheet_key });
+    const changes = { 'radiator.depth': '900 mm', 'stack.condenser.left': '700 mm' };
+    expect(drawable(changes, [said('out-of-range', 'radiator.depth'), said('value-wrong', 'stack.condenser.left')]))
+      .toEqual({ 'stack.condenser.left': '700 mm' });
   });
 });

@@ -1,4 +1,4 @@
-import type { Core, Edit, Place, Stack } from '../api/types';
+import type { Core, Edit, Finding, Place, Stack } from '../api/types';
 import type { Changes } from './history';
 import { millimetres, typedLength, type UnitChoice } from './units';
 
@@ -46,6 +46,12 @@ function laidCore(core: Core, changes: Changes): Core {
     layer: typed !== undefined && /^[1-9]$/.test(typed) ? Number(typed) : core.layer,
     depth_mm: depth ?? core.depth_mm,
   };
+}
+
+/** What was typed, without sizes no part can have: one of them would push all others off the paper. */
+export function drawable(changes: Changes, findings: readonly Finding[]): Changes {
+  const refused = new Set(findings.filter((f) => f.key === 'out-of-range').map((f) => f.sheet_key));
+  return Object.fromEntries(Object.entries(changes).filter(([key]) => !refused.has(key)));
 }
 
 /** The stack of the last answer with what was moved since: the drawing follows the hand, not the wire. */

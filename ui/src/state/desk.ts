@@ -3,7 +3,7 @@ import { readBuild, saveChanges, ServerError, tryChanges } from '../api/client';
 import type { Answer, Build, Change, Finding, GoodAnswer, Stack } from '../api/types';
 import { back, BLANK, forth, grow, sameChanges, step, type Changes, type History } from '../lib/history';
 import { Latest } from '../lib/latest';
-import { laidOver } from '../lib/parts';
+import { drawable, laidOver } from '../lib/parts';
 import { dropDraft, keepDraft, readDraft } from './draft';
 import { suggestUnits } from './settings';
 
@@ -36,7 +36,7 @@ export class Desk {
   readonly changes: ReadonlySignal<Changes> = computed(() => ({ ...this.history.value.now, ...this.live.value }));
   readonly stack: ReadonlySignal<Stack | null> = computed(() => {
     const good = this.good.value;
-    return good && laidOver(good.stack, this.changes.value);
+    return good && laidOver(good.stack, { ...drawable(this.history.value.now, this.findings.value), ...this.live.value });
   });
   readonly savedStack: ReadonlySignal<Stack | null> = computed(() => {
     const answer = this.build.value?.answer;

@@ -1,12 +1,10 @@
 import { signal } from '@preact/signals';
+import { placeOf, type Route, type Way } from '../lib/place';
 
-/** The ways of one build; each is a view of its own. */
-export type Way = 'sheet' | 'prediction' | 'proof';
-export type Route = { readonly view: 'shop' } | { readonly view: 'build'; readonly id: string; readonly way: Way };
+export type { Route, Way } from '../lib/place';
 
 function read(): Route {
-  const found = /^#\/build\/([^/]+)(?:\/(prediction|proof))?$/.exec(window.location.hash);
-  return found?.[1] ? { view: 'build', id: decodeURIComponent(found[1]), way: (found[2] ?? 'sheet') as Way } : { view: 'shop' };
+  return placeOf(window.location.hash);
 }
 
 export const route = signal<Route>(read());

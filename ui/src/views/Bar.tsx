@@ -52,7 +52,8 @@ function state(desk: Desk, changed: number): string {
   const faults = desk.findings.value.filter((f) => f.severity === 'fault').length;
   if (faults > 0 && !desk.inOrder.value) {
     const count = faults === 1 ? '1 fault' : `${faults} faults`;
-    return desk.told.value === '' ? count : `${count}. ${desk.told.value}`;
+    const what = desk.good.value ? `${count}; figures of the last sheet in order` : count;
+    return desk.told.value === '' ? what : `${what}. ${desk.told.value}`;
   }
   if (desk.waiting.value) {
     return 'Predicting ...';
