@@ -20,25 +20,28 @@ function remember(key: string, value: string): void {
   }
 }
 
-const chosenUnits = remembered<UnitChoice>('hotday.units', ['metric', 'us', 'mixed']);
+/** What a person chose; without a choice every sheet is shown in its own units. */
+export const chosenUnits = signal<UnitChoice | null>(remembered<UnitChoice>('hotday.units', ['metric', 'us', 'mixed']));
+const sheetUnits = signal<UnitChoice>('metric');
 
-export const units = signal<UnitChoice>(chosenUnits ?? 'metric');
-export const theme = signal<Theme>(remembered<Theme>('hotday.theme', ['auto', 'light', 'dark']) ?? 'auto');
+/** In which units one of several builds is shown: the person's choice, or else its sheet's own. */
+export const unitsOf = (own: UnitChoice): UnitChoice => chosenUnits.value ?? own;
 
-let chosen = chosenUnits !== null;
+/** Those of the sheet that is looked at. */
+export const units = computed<UnitChoice>(() => unitsOf(sheetUnits.value));
 
-export function chooseUnits(choice: UnitChoice): void {
-  chosen = true;
-  units.value = choice;
-  remember('hotday.units', choice);
+/** With null the sheet's own again. */
+export function chooseUnits(choice: UnitChoice | null): void {
+  chosenUnits.value = choice;
+  remember('hotday.units', choice ?? '');
 }
 
-/** The sheet's own units, until a person has chosen. */
+/** The units of the sheet that is looked at, for whoever has not chosen. */
 export function suggestUnits(choice: UnitChoice): void {
-  if (!chosen) {
-    units.value = choice;
-  }
+  sheetUnits.value = choice;
 }
+
+export const theme = signal<Theme>(remembered<Theme>('hotday.theme', ['auto', 'light', 'dark']) ?? 'auto');
 
 export function chooseTheme(choice: Theme): void {
   theme.value = choice;

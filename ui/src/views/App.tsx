@@ -1,4 +1,4 @@
-import { chooseTheme, chooseUnits, theme, units, type Theme } from '../state/settings';
+import { chosenUnits, chooseTheme, chooseUnits, theme, type Theme } from '../state/settings';
 import { route } from '../state/route';
 import type { UnitChoice } from '../lib/units';
 import { unpaired } from '../api/client';
@@ -37,7 +37,12 @@ function Header() {
       <div class="settings">
         <label>
           <span>Units</span>
-          <select title="Mixed: degF and psi, the rest metric" value={units.value} onChange={(e) => chooseUnits(e.currentTarget.value as UnitChoice)}>
+          <select
+            title="Sheet: as each sheet has it. Mixed: degF and psi, the rest metric"
+            value={chosenUnits.value ?? ''}
+            onChange={(e) => chooseUnits(e.currentTarget.value === '' ? null : (e.currentTarget.value as UnitChoice))}
+          >
+            <option value="">Sheet</option>
             <option value="metric">Metric</option>
             <option value="us">US</option>
             <option value="mixed">Mixed</option>

@@ -2,10 +2,10 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { readShop, ServerError } from '../api/client';
 import type { Shop, ShopBuild, Stage, Worst } from '../api/types';
-import { change, withUnit } from '../lib/units';
+import { change, withUnit, type UnitChoice } from '../lib/units';
 import { listen } from '../state/events';
 import { buildLink } from '../state/route';
-import { units } from '../state/settings';
+import { unitsOf } from '../state/settings';
 import { Verdict } from './Verdict';
 
 const shop = signal<Shop | null>(null);
@@ -29,7 +29,8 @@ export function ShopView() {
     return () => ends.forEach((end) => end());
   }, []);
   const words = wanted.value.toLowerCase().split(/\s+/).filter(Boolean);
-  const found = shop.value?.builds.filter((b) => words.every((w) => textOf(b).includes(w))) ?? [];
+  const all = shop.value?.builds ?? [];
+  const found = all.filter((b) => words.every((w) => textOf(b).includes(w)));
   return (
     <div class="shop">
       <div class="shop-head">
@@ -49,7 +50,7 @@ export function ShopView() {
         </div>
       )}
       <ul class="tags">
-        {found.map((build) => <Tag key={build.id} build={build} />)}
+        {found.map((build) => <Tag key={build.id} build={build} twin={all.some((b) => b !== build && b.name === build.name)} />)}
       </ul>
     </div>
   );
@@ -62,28 +63,30 @@ function counted(found: number, all: number): string {
   return found === all ? builds : `${found} of ${builds}`;
 }
 
-function Tag({ build }: { build: ShopBuild }) {
+/** Builds of the same name are told apart by their folders. */
+function Tag({ build, twin }: { build: ShopBuild; twin: boolean }) {
   const faults = build.faults.length;
   return (
     <li class="tag">
-      <h2><a href={buildLink(build.id)}>{build.name}</a></h2>
+      <h2><a href={buildLink(build.id)}>{twin ? `${build.name} (${build.id})` : build.name}</a></h2>
       {build.note !== '' && <p class="note">{build.note}</p>}
       {faults > 0 && (
         <p class="faults"><span class="sign" aria-hidden="true">!</span>{faults === 1 ? '1 fault in the sheet' : `${faults} faults in the sheet`}</p>
       )}
-      {build.worst ? <WorstOf worst={build.worst} /> : <p class="quiet">No ceilings before the sheet is in order.</p>}
+      {build.worst ? <WorstOf worst={build.worst} own={build.units} /> : <p class="quiet">No ceilings before the sheet is in order.</p>}
       <Stages stage={build.stage} />
     </li>
   );
 }
 
-function WorstOf({ worst }: { worst: Worst }) {
-  const at = (degC: number): string => withUnit(degC, 'degC', units.value);
+function WorstOf({ worst, own }: { worst: Worst; own: UnitChoice }) {
+  const choice = unitsOf(own);
+  const at = (degC: number): string => withUnit(degC, 'degC', choice);
   return (
     <div class="worst">
       <p class="big">{at(worst.ceiling_degC)}</p>
       <div>
-        <p><Verdict holds={worst.holds} /> on its design day of {at(worst.day_degC)} ({change(worst.ceiling_degC - worst.day_degC, units.value)})</p>
+        <p><Verdict holds={worst.holds} /> on its design day of {at(worst.day_degC)} ({change(worst.ceiling_degC - worst.day_degC, choice)})</p>
         <p>Worst case: {worst.title}; <strong>{worst.binding_title}</strong> gives way first.</p>
       </div>
     </div>
