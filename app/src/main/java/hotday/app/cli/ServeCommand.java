@@ -2,6 +2,8 @@ package hotday.app.cli;
 
 import hotday.app.web.PageServer;
 import hotday.app.web.Reach;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
 import hotday.study.shop.Shop;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -36,6 +38,10 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
+        if (port < 0 || port > 65_535) {
+            throw InputException.at(
+                    Place.of("--port"), "out-of-range", "there is no port " + port + ": give one from 0 to 65535");
+        }
         Shop shop = Shop.open(folder);
         try (PageServer server = PageServer.start(shop, port, lan ? Reach.WORKSHOP : Reach.THIS_MACHINE)) {
             console.result(shop.name() + ": " + server.address());

@@ -98,6 +98,12 @@ class CommandsTest {
     }
 
     @Test
+    void aPortThatCannotBeIsRefused() {
+        assertThat(run("serve", folder.resolve("shop"), "--port", 99_999)).isEqualTo(2);
+        assertThat(err()).contains("--port").contains("65535");
+    }
+
+    @Test
     void newRefusesAFolderThatIsThereAndWritesNothing() throws IOException {
         Path there = Files.createDirectory(folder.resolve("there"));
         Path file = Files.writeString(folder.resolve("file"), "mine");
