@@ -46,7 +46,8 @@ public final class ArrivingFile implements AutoCloseable {
             throw InputException.at(
                     Place.of(name),
                     "not-received",
-                    "did not arrive whole (" + AtomicFile.reason(e) + "); nothing was kept. Send it again.");
+                    "did not arrive whole (" + AtomicFile.reason(e)
+                            + "); nothing was kept. Put that right, then send it again.");
         } catch (RuntimeException e) {
             discard(path);
             throw e;

@@ -5,6 +5,7 @@ import hotday.core.finding.Place;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -99,14 +100,22 @@ public final class AtomicFile {
         }
     }
 
-    static String reason(IOException e) {
+    /** Why it could not be, without the path of a file: it may be told to another device. */
+    public static String reason(IOException e) {
         if (e instanceof java.nio.file.AccessDeniedException) {
             return "no permission";
         }
         if (e instanceof java.nio.file.FileAlreadyExistsException) {
             return "a file stands where a folder is needed";
         }
-        String text = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+        if (e instanceof java.nio.file.NoSuchFileException) {
+            return "file or folder is not there any more";
+        }
+        String said = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+        String text = said == null ? e.getClass().getSimpleName() : said;
+        if (text.contains("Read-only file system")) {
+            return "the disk is read-only";
+        }
         return text.contains("No space left") ? "the disk is full" : text;
     }
 }

@@ -7,7 +7,9 @@ import hotday.core.finding.InputException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
@@ -114,5 +116,13 @@ class AtomicFileTest {
                 }))
                 .isInstanceOf(IllegalStateException.class);
         assertThat(files()).isZero();
+    }
+
+    @Test
+    void theReasonNamesNoPath() {
+        assertThat(AtomicFile.reason(new FileSystemException("/srv/a.yaml", null, "Read-only file system")))
+                .isEqualTo("the disk is read-only");
+        assertThat(AtomicFile.reason(new NoSuchFileException("/srv/a.yaml"))).doesNotContain("/srv");
+        assertThat(AtomicFile.reason(new FileSystemException("/srv/a.yaml"))).doesNotContain("/srv");
     }
 }
