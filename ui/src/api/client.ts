@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Answer, Build, Change, FaultyAnswer, Saved, Shop } from './types';
+import type { Answer, Build, Change, FaultyAnswer, Finding, Saved, Shop } from './types';
 
 /** True while this device has not been told the code of the server. */
 export const unpaired = signal(false);
@@ -10,7 +10,10 @@ export class ServerError extends Error {}
 export interface Refusal {
   readonly error?: string;
   readonly message?: string;
+  readonly findings?: readonly Finding[];
 }
+
+const said = ({ message, findings }: Refusal): string | undefined => message ?? findings?.map((f) => f.message).join('; ');
 
 export async function ask(path: string, init?: RequestInit): Promise<Response> {
   try {
@@ -34,7 +37,7 @@ export async function good<T>(response: Response): Promise<T> {
     if (refusal.error === 'pair') {
       unpaired.value = true;
     }
-    throw new ServerError(refusal.message ?? `Refused (status ${response.status}).`);
+    throw new ServerError(said(refusal) ?? `Refused (status ${response.status}).`);
   }
   return body<T>(response);
 }

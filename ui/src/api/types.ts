@@ -6,8 +6,8 @@ export interface Finding {
   readonly key: string;
   readonly message: string;
   readonly sheet_key: string | null;
-  readonly line: number;
-  readonly column: number;
+  readonly line?: number;
+  readonly column?: number;
 }
 
 export interface Stage {

@@ -17,7 +17,7 @@ export function Findings({ desk }: { desk: Desk }) {
         {faults.length > 0 && (
           <div class="notice bad">
             <h2>{faults.length === 1 ? '1 fault in the sheet' : `${faults.length} faults in the sheet`}</h2>
-            <List findings={faults} />
+            <List findings={faults} places={!desk.good.value} />
             {desk.good.value && <p>Drawing and ceilings are those of the last sheet in order.</p>}
           </div>
         )}
@@ -32,11 +32,13 @@ export function Findings({ desk }: { desk: Desk }) {
   );
 }
 
-function List({ findings }: { findings: readonly Finding[] }) {
+/** With places in the file where there is no drawing to show what is meant. */
+function List({ findings, places = false }: { findings: readonly Finding[]; places?: boolean }) {
   return (
     <ul>
       {findings.map((f, i) => (
         <li key={`${f.key} ${i}`}>
+          {places && !f.sheet_key && f.line && <>Line {f.line}, column {f.column}: </>}
           {f.message}
           {f.sheet_key && <> <button type="button" class="link" onClick={() => go(f.sheet_key ?? '')}>Go to {f.sheet_key}</button></>}
         </li>

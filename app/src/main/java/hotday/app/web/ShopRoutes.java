@@ -7,7 +7,6 @@ import hotday.study.shop.Bench;
 import hotday.study.shop.Shop;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.Assumption;
-import hotday.vehicle.sheet.BuildSheet;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -64,7 +63,7 @@ final class ShopRoutes {
     private void build(ObjectNode node, Bench bench) {
         Bench.Opened opened = bench.open();
         node.put("id", bench.id());
-        head(node, bench, opened.sheet());
+        head(node, bench, opened);
         Shop.Progress progress = shop.progress(bench.id());
         node.putObject("stage")
                 .put("sheet", opened.sheet().isPresent())
@@ -88,28 +87,30 @@ final class ShopRoutes {
         }
     }
 
-    /** Name, note and units; a sheet with faults is called by its folder. */
-    private static void head(ObjectNode node, Bench bench, Optional<BuildSheet> sheet) {
-        node.put("name", sheet.map(s -> s.vehicle().name()).orElse(bench.id()));
-        node.put(
-                "note", sheet.map(s -> s.typed().getOrDefault("build.note", "")).orElse(""));
+    /** Name, note and units; a sheet that does not say is called by its folder. */
+    private static void head(ObjectNode node, Bench bench, Bench.Opened opened) {
+        String name = opened.typed().getOrDefault("build.name", "");
+        node.put("name", name.isBlank() ? bench.id() : name);
+        node.put("note", opened.typed().getOrDefault("build.note", ""));
         node.put(
                 "units",
-                sheet.map(s -> s.units().name().toLowerCase(Locale.ROOT)).orElse("metric"));
+                opened.sheet()
+                        .map(s -> s.units().name().toLowerCase(Locale.ROOT))
+                        .orElse("metric"));
     }
 
     private static void open(Context ctx, Bench bench) {
         Bench.Opened opened = bench.open();
         ObjectNode root = Reply.object();
         root.put("id", bench.id());
-        head(root, bench, opened.sheet());
+        head(root, bench, opened);
         root.put("version", opened.version());
         ArrayNode values = root.putArray("values");
         ArrayNode assumptions = root.putArray("assumptions");
+        opened.typed()
+                .forEach((key, typed) -> values.addObject().put("key", key).put("typed", typed));
         opened.sheet().ifPresent(sheet -> {
             Reply.number(root, "day_degC", sheet.vehicle().designAmbient() - CELSIUS);
-            sheet.typed()
-                    .forEach((key, typed) -> values.addObject().put("key", key).put("typed", typed));
             for (Assumption a : sheet.assumptions()) {
                 assumptions
                         .addObject()

@@ -125,6 +125,62 @@ class PageServerTest {
     }
 
     @Test
+    void aSheetWithFaultsIsRepairedAtItsFields() throws IOException {
+        Path sheet = folder.resolve("builds/oxbow/build.yaml");
+        String whole = Files.readString(sheet);
+        Files.writeString(sheet, whole.replace("depth: 40 mm", "depth: banana"));
+        JsonNode build = json(send(ask("api/builds/oxbow")));
+        assertThat(build.get("name").asString()).isEqualTo("Oxbow");
+        assertThat(build.get("answer").isNull()).isTrue();
+        assertThat(build.get("values").size()).isGreaterThan(50);
+        assertThat(build.get("findings")).hasSize(1);
+        assertThat(build.get("findings").get(0).get("sheet_key").asString()).isEqualTo("radiator.depth");
+        String repair = "{\"version\":\"" + build.get("version").asString()
+                + "\",\"changes\":[{\"key\":\"radiator.depth\",\"value\":\"40 mm\"}]}";
+        assertThat(change("PUT", "api/builds/oxbow", repair).statusCode()).isEqualTo(200);
+        assertThat(Files.readString(sheet)).isEqualTo(whole);
+    }
+
+    @Test
+    void aSheetThatIsNoTextLeavesTheOthersInTheShop() throws IOException {
+        Path sheet = folder.resolve("builds/oxbow/build.yaml");
+        for (byte[] content : List.of(new byte[0], new byte[] {1, 0, 2}, new byte[] {(byte) 0xff, 'a'})) {
+            Files.write(sheet, content);
+            JsonNode builds = json(send(ask("api/shop"))).get("builds");
+            assertThat(builds).hasSize(2);
+            assertThat(builds.get(0).get("worst").isNull()).isFalse();
+            assertThat(builds.get(1).get("faults")).hasSize(1);
+            JsonNode build = json(send(ask("api/builds/oxbow")));
+            assertThat(build.get("findings")).hasSize(1);
+            String over = "{\"version\":\"" + build.get("version").asString()
+                    + "\",\"changes\":[{\"key\":\"radiator.depth\",\"value\":\"40 mm\"}]}";
+            assertThat(change("PUT", "api/builds/oxbow", over).statusCode()).isEqualTo(422);
+            assertThat(Files.readAllBytes(sheet)).isEqualTo(content);
+        }
+    }
+
+    @Test
+    void aShopThatWentAwayIsSaidSoAndNotMadeAnew() throws IOException {
+        Path away = folder.resolveSibling(folder.getFileName() + "-away");
+        Files.move(folder, away);
+        try {
+            HttpResponse<String> recording = send(ask("api/runs?file=day.csv")
+                    .header("Content-Type", "application/octet-stream")
+                    .POST(HttpRequest.BodyPublishers.ofString("time [s],coolant [degC]\n0,20\n1,21\n")));
+            for (HttpResponse<String> each :
+                    List.of(recording, send(ask("api/shop")), send(ask("api/builds/oxbow")), send(ask("api/runs")))) {
+                assertThat(each.statusCode()).isEqualTo(422);
+                assertThat(json(each).at("/findings/0/key").asString()).isEqualTo("shop-gone");
+                assertThat(each.body()).doesNotContain(folder.toString());
+            }
+            assertThat(folder).doesNotExist();
+        } finally {
+            Files.move(away, folder);
+        }
+        assertThat(send(ask("api/shop")).statusCode()).isEqualTo(200);
+    }
+
+    @Test
     void anotherSitesPageIsRefused() {
         assertThat(send(ask("api/shop").header("Origin", "http://elsewhere.example"))
                         .statusCode())

@@ -13,6 +13,8 @@ import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +25,8 @@ import java.util.Optional;
  */
 public final class Bench {
     private static final String SOURCE = "page";
+    private static final String UNREADABLE =
+            "unreadable"; // version of a sheet that is no text: there is nothing to lay changes over
 
     private final String id;
     private final Path path;
@@ -37,11 +41,18 @@ public final class Bench {
      * @param version changes with every change of the text
      * @param sheet empty when it has faults
      * @param answer likewise
+     * @param typed single values as typed, by key; also of a sheet with faults, as far as it can be taken apart
      * @param findings faults, or what should be looked at
      */
     public record Opened(
-            String version, String text, Optional<BuildSheet> sheet, Optional<Answer> answer, List<Finding> findings) {
+            String version,
+            String text,
+            Optional<BuildSheet> sheet,
+            Optional<Answer> answer,
+            Map<String, String> typed,
+            List<Finding> findings) {
         public Opened {
+            typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
             findings = List.copyOf(findings);
         }
     }
@@ -73,9 +84,14 @@ public final class Bench {
         return path;
     }
 
-    /** Reads the sheet; one with faults is opened all the same. */
+    /** Reads the sheet; one with faults, or that is no text at all, is opened all the same. */
     public synchronized Opened open() {
-        String text = TypedText.read(path);
+        String text;
+        try {
+            text = TypedText.read(path);
+        } catch (InputException wrong) {
+            return faulty(UNREADABLE, "", Map.of(), wrong.findings());
+        }
         String version = Digest.of(text);
         if (known == null || !known.version().equals(version)) {
             known = new Known(version, opened(text, version));
@@ -87,9 +103,24 @@ public final class Bench {
         try {
             BuildSheet sheet = BuildSheet.of(path, text, Overlay.none());
             Answer answer = Answer.of(path, sheet, List.of());
-            return new Opened(version, text, Optional.of(sheet), Optional.of(answer), sheet.remarks());
+            return new Opened(version, text, Optional.of(sheet), Optional.of(answer), sheet.typed(), sheet.remarks());
         } catch (InputException wrong) {
-            return new Opened(version, text, Optional.empty(), Optional.empty(), wrong.findings());
+            Map<String, String> typed = BuildSheet.typed(path, text);
+            return faulty(version, text, typed, atKeys(text, typed, wrong.findings()));
+        }
+    }
+
+    private static Opened faulty(String version, String text, Map<String, String> typed, List<Finding> faults) {
+        return new Opened(version, text, Optional.empty(), Optional.empty(), typed, faults);
+    }
+
+    /** The same faults at the keys of the values they are about: read once more with every value laid over itself. */
+    private List<Finding> atKeys(String text, Map<String, String> typed, List<Finding> faults) {
+        try {
+            BuildSheet.of(path, text, overlay(typed));
+            return faults;
+        } catch (InputException again) {
+            return again.findings().size() == faults.size() ? again.findings() : faults;
         }
     }
 
@@ -99,10 +130,17 @@ public final class Bench {
      * @param changes full key to value as typed
      */
     public Answer tried(Map<String, String> changes) {
-        Opened saved = open();
+        Opened saved = readable(open());
         BuildSheet sheet = BuildSheet.of(path, saved.text(), overlay(changes));
         List<Ceiling> before = saved.answer().map(Answer::ceilings).orElse(List.of());
         return Answer.of(path, sheet, before);
+    }
+
+    private static Opened readable(Opened opened) {
+        if (opened.version().equals(UNREADABLE)) {
+            throw new InputException(opened.findings());
+        }
+        return opened;
     }
 
     private static Overlay overlay(Map<String, String> changes) {
@@ -124,6 +162,7 @@ public final class Bench {
         if (!before.version().equals(version)) {
             return new Saved(false, before);
         }
+        readable(before);
         BuildSheet meant = BuildSheet.of(path, before.text(), overlay(changes));
         String text = TypedEdit.of(path.toString(), before.text(), changes);
         BuildSheet written = BuildSheet.of(path, text, Overlay.none());

@@ -221,7 +221,7 @@ public final class Proofs {
                 }
             } catch (IOException e) {
                 throw InputException.at(
-                        Place.of(within.toString()), "not-readable", "cannot be read: " + e.getMessage());
+                        Place.of(within.toString()), "not-readable", "cannot be read: " + AtomicFile.reason(e));
             }
         }
         return all.toString();

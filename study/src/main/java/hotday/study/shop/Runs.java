@@ -42,6 +42,7 @@ public final class Runs {
     private static final Pattern FILE =
             Pattern.compile("([A-Za-z0-9_(-][A-Za-z0-9_()., +-]*)\\.(?i:csv|txt|tsv|log)(?i:\\.gz)?");
 
+    private final Path shop;
     private final Path folder;
     private final Path shopMap;
     private final Map<Path, Known> known = new ConcurrentHashMap<>();
@@ -90,6 +91,7 @@ public final class Runs {
     private record Known(long bytes, long modified, String digest) {}
 
     Runs(Path shop) {
+        this.shop = shop;
         this.folder = shop.resolve("runs");
         this.shopMap = shop.resolve("channels.yaml");
         Leftovers.remove(folder);
@@ -97,6 +99,7 @@ public final class Runs {
 
     /** All, by name. */
     public List<Run> all() {
+        Shop.requireThere(shop);
         Map<String, Run> all = new TreeMap<>();
         if (Files.isDirectory(folder)) {
             try (DirectoryStream<Path> found = Files.newDirectoryStream(folder)) {
@@ -105,7 +108,7 @@ public final class Runs {
                 }
             } catch (IOException e) {
                 throw InputException.at(
-                        Place.of(folder.toString()), "not-readable", "cannot be read: " + e.getMessage());
+                        Place.of(folder.toString()), "not-readable", "cannot be read: " + AtomicFile.reason(e));
             }
         }
         return List.copyOf(all.values());
@@ -182,6 +185,7 @@ public final class Runs {
                     "a recording is called by letters, digits, blanks and - _ . ( ), at most " + LONGEST_NAME
                             + ", and ends in .csv, .txt, .tsv or .log, packed with gzip or not");
         }
+        Shop.requireThere(shop);
         Leftovers.remove(folder);
         try (ArrivingFile arriving = ArrivingFile.receive(folder, file, body, LARGEST)) {
             synchronized (reading) {

@@ -3,6 +3,7 @@ package hotday.study.shop;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.typed.TypedFile;
+import hotday.study.workspace.AtomicFile;
 import hotday.study.workspace.Leftovers;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -20,6 +21,8 @@ import java.util.regex.Pattern;
 public final class Shop {
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,63}");
 
+    private static final String SHEET = "shop.yaml";
+
     private final Path folder;
     private final String name;
     private final Runs runs;
@@ -35,7 +38,7 @@ public final class Shop {
 
     /** Opens a folder that holds {@code shop.yaml}; throws {@link InputException} when it does not. */
     public static Shop open(Path folder) {
-        Path sheet = folder.resolve("shop.yaml");
+        Path sheet = folder.resolve(SHEET);
         if (!Files.isRegularFile(sheet)) {
             throw InputException.at(
                     Place.of(folder.toString()),
@@ -48,6 +51,16 @@ public final class Shop {
         Shop shop = new Shop(folder, name);
         shop.builds().forEach(id -> Leftovers.remove(folder.resolve("builds").resolve(id)));
         return shop;
+    }
+
+    /** Refuses to go on with a folder that went away, such as a drive pulled out or a network folder: nothing is to be written in its place. */
+    static void requireThere(Path folder) {
+        if (!Files.isRegularFile(folder.resolve(SHEET))) {
+            throw InputException.at(
+                    Place.of("shop"),
+                    "shop-gone",
+                    "the folder of this shop is not there any more (a drive or network folder that went away?); nothing was written. Put it back and try again.");
+        }
     }
 
     public String name() {
@@ -66,6 +79,7 @@ public final class Shop {
 
     /** Ids of the builds, in the order of the alphabet. */
     public List<String> builds() {
+        requireThere(folder);
         List<String> all = new ArrayList<>();
         Path builds = folder.resolve("builds");
         if (!Files.isDirectory(builds)) {
@@ -76,7 +90,8 @@ public final class Shop {
                 find(each.getFileName().toString()).ifPresent(bench -> all.add(bench.id()));
             }
         } catch (IOException e) {
-            throw InputException.at(Place.of(builds.toString()), "not-readable", "cannot be read: " + e.getMessage());
+            throw InputException.at(
+                    Place.of(builds.toString()), "not-readable", "cannot be read: " + AtomicFile.reason(e));
         }
         Collections.sort(all);
         return all;
@@ -87,6 +102,7 @@ public final class Shop {
         if (!ID.matcher(id).matches()) {
             return Optional.empty();
         }
+        requireThere(folder);
         Path sheet = folder.resolve("builds").resolve(id).resolve("build.yaml");
         return Files.isRegularFile(sheet) && within(sheet)
                 ? Optional.of(benches.computeIfAbsent(id, i -> new Bench(i, sheet)))

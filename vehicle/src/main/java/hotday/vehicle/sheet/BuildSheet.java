@@ -1,6 +1,7 @@
 package hotday.vehicle.sheet;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
 import hotday.core.typed.Overlay;
 import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
@@ -50,14 +51,7 @@ public record BuildSheet(
 
     /** The same for text that may not stand in the file yet. */
     public static BuildSheet of(Path path, String text, Overlay overlay) {
-        Path shelf = Path.of("shelf");
-        TypedFile file = TypedFile.of(
-                path,
-                text,
-                Shelf.firstOf(
-                        path.resolveSibling(shelf).normalize(),
-                        path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()),
-                overlay);
+        TypedFile file = file(path, text, overlay);
         SheetReader reader = new SheetReader(file.root());
         BuildSheet sheet = reader.sheet();
         file.faults().throwIfAny();
@@ -67,5 +61,25 @@ public record BuildSheet(
                 sheet.assumptions(),
                 file.root().singles(),
                 file.faults().remarks());
+    }
+
+    /** Single values as typed, by key, of a sheet that may have faults; empty when it cannot be taken apart. */
+    public static Map<String, String> typed(Path path, String text) {
+        try {
+            return file(path, text, Overlay.none()).root().singles();
+        } catch (InputException wrong) {
+            return Map.of();
+        }
+    }
+
+    private static TypedFile file(Path path, String text, Overlay overlay) {
+        Path shelf = Path.of("shelf");
+        return TypedFile.of(
+                path,
+                text,
+                Shelf.firstOf(
+                        path.resolveSibling(shelf).normalize(),
+                        path.resolveSibling(Path.of("..", "..").resolve(shelf)).normalize()),
+                overlay);
     }
 }
