@@ -32,6 +32,15 @@ class StartTest {
         assertThat(classes).noneMatch(line -> line.contains("hotday.physics.refrigerant.PropertyTable"));
     }
 
+    @Test
+    void aNetworkDescriptionLoadsNoLibrary() throws IOException, InterruptedException {
+        Path dbc = folder.resolve("car.dbc");
+        Files.writeString(dbc, "BO_ 1 a: 8 x\n SG_ s : 0|8@1+ (1,0) [0|0] \"\" x\n");
+        List<String> classes = loaded("decode", "--dbc", dbc.toString(), "--summary");
+        assertThat(classes).anyMatch(line -> line.contains("hotday.app.cli.DecodeText"));
+        assertThat(classes).noneMatch(StartTest::isLibrary);
+    }
+
     private static boolean isLibrary(String line) {
         return line.contains("tools.jackson.")
                 || line.contains("org.apache.pdfbox.")
