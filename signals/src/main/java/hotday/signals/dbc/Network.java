@@ -47,11 +47,15 @@ final class Network {
                 add(current);
             } else if (p.statement() instanceof Statement.SignalLine line) {
                 add(current, new Draft.Line(line, p.place()));
-            } else if (p.statement() instanceof Statement.Kept kept
-                    && kept.keyword().equals("BO_")) {
+            } else if (p.statement() instanceof Statement.Kept kept && mayBeMessage(kept.keyword())) {
                 current = null;
             }
         }
+    }
+
+    /** A head that was not understood, or a first word that nobody knows, a misspelt one perhaps. */
+    private static boolean mayBeMessage(String keyword) {
+        return keyword.equals("BO_") || !keyword.startsWith("//") && !Grammar.KEYWORDS.contains(keyword);
     }
 
     private void add(Draft draft) {

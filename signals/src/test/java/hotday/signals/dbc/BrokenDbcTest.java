@@ -75,9 +75,10 @@ class BrokenDbcTest {
         assertThat(DbcFile.parse(Typed.NAME, file.bytes()).statements()).isEqualTo(file.statements());
     }
 
-    @Test
-    void signalsBehindADamagedMessageGoToNobody() {
-        DbcFile file = file("BO_ 1 a: 8 x", GOOD, "BO_ 2 b 8 x", GOOD, "BO_ 3 c: 8 x", GOOD);
+    @ParameterizedTest
+    @ValueSource(strings = {"BO_ 2 b 8 x", "BO 2 b: 8 x", ": 2 b"})
+    void signalsBehindADamagedMessageGoToNobody(String damaged) {
+        DbcFile file = file("BO_ 1 a: 8 x", GOOD, damaged, GOOD, "BO_ 3 c: 8 x", GOOD);
         assertThat(keys(file)).containsExactly("statement-not-understood", "signal-without-message");
         assertThat(file.messages()).allMatch(m -> m.signals().size() == 1).hasSize(2);
     }
