@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chromium.ChromiumDriver;
 import org.openqa.selenium.interactions.Actions;
@@ -107,6 +108,10 @@ class ProofWalkTest {
 
         page.pressable(By.xpath("//button[starts-with(normalize-space(), 'Sign off')]"))
                 .click();
+        page.until(() -> page.browser().switchTo().activeElement().getText().equals("Not yet"));
+        page.browser().switchTo().activeElement().sendKeys(Keys.ESCAPE);
+        page.until(() -> page.browser().switchTo().activeElement().getText().startsWith("Sign off"));
+        page.browser().switchTo().activeElement().sendKeys(Keys.ENTER);
         page.pressable(OpenPage.button("Yes, sign off")).click();
         page.until(() -> text(By.cssSelector("section.signoff")).contains("Signed off."));
         assertThat(folder.resolve("builds/heron/signoff.pdf")).isRegularFile();
