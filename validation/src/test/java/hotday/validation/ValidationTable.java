@@ -12,6 +12,7 @@ import hotday.validation.physics.TransferChecks;
 import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.recordings.RoadTripsChecks;
+import hotday.validation.signals.FrameChecks;
 import hotday.validation.units.UnitChecks;
 import hotday.validation.vehicle.EngineChecks;
 import java.util.ArrayList;
@@ -37,6 +38,7 @@ public final class ValidationTable {
             new MoistAirChecks(),
             new GaugeChartChecks(),
             new EngineChecks(),
+            new FrameChecks(),
             new DieselSedanChecks(),
             new RoadTripsChecks());
 
