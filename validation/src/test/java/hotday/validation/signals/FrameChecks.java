@@ -24,9 +24,9 @@ public final class FrameChecks implements Topic {
     @Override
     public List<Check> checks() {
         return List.of(
-                row("little-endian 4|12 of 11 22 33 ..", "4|12@1+ (1,0)", COUNTED, 0x221, "-", PARSERS),
-                row("big-endian 3|12 of 11 22 33 ..", "3|12@0+ (1,0)", COUNTED, 0x122, "-", PARSERS),
-                row("big-endian 0|12 over three bytes", "0|12@0+ (1,0)", COUNTED, 0x911, "-", PARSERS),
+                row("little-endian, 12 bits from 4, of 11 22 33 ..", "4|12@1+ (1,0)", COUNTED, 0x221, "-", PARSERS),
+                row("big-endian, 12 bits from 3, of 11 22 33 ..", "3|12@0+ (1,0)", COUNTED, 0x122, "-", PARSERS),
+                row("big-endian, 12 bits from 0, over three bytes", "0|12@0+ (1,0)", COUNTED, 0x911, "-", PARSERS),
                 row(
                         "engine speed of a published frame",
                         "24|16@1+ (0.125,0)",
