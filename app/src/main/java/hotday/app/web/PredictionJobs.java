@@ -18,14 +18,14 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What the saved sheet of a build predicts, as work that takes seconds. What was worked out is kept until the sheet changes. */
+/** What the saved sheet of a build predicts, as work that takes seconds. What was worked out is kept until the sheet, its parts or its cases change. */
 final class PredictionJobs {
     private static final double CELSIUS = 273.15;
     private static final long SEED = 1;
 
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
-    private record Kept(String version, ObjectNode result) {}
+    private record Kept(String basis, ObjectNode result) {}
 
     /** One of the questions. */
     @FunctionalInterface
@@ -49,14 +49,15 @@ final class PredictionJobs {
     private ObjectNode result(String name, Question question, Bench bench, Job job) {
         Bench.Opened opened = bench.open();
         BuildSheet sheet = opened.sheet().orElseThrow(() -> new InputException(opened.findings()));
+        String basis = bench.basis();
         String key = name + "/" + bench.id();
         Kept known = kept.get(key);
-        if (known != null && known.version().equals(opened.version())) {
+        if (known != null && known.basis().equals(basis)) {
             return known.result();
         }
         ObjectNode result = question.answer(sheet, opened, bench, job);
         result.put("version", opened.version());
-        kept.put(key, new Kept(opened.version(), result));
+        kept.put(key, new Kept(basis, result));
         return result;
     }
 

@@ -29,11 +29,12 @@ public final class Bench {
             "unreadable"; // version of a sheet that is no text: there is nothing to lay changes over
 
     private final String id;
+    private final Path shop;
     private final Path path;
     private Known known;
 
-    /** What the sheet on the disk answers, until it changes. */
-    private record Known(String version, Opened opened) {}
+    /** What the sheet on the disk answers, until it or what lies beside it changes. */
+    private record Known(String basis, Opened opened) {}
 
     /**
      * The sheet as it lies on the disk.
@@ -65,8 +66,9 @@ public final class Bench {
      */
     public record Saved(boolean written, Opened now) {}
 
-    Bench(String id, Path path) {
+    Bench(String id, Path shop, Path path) {
         this.id = id;
+        this.shop = shop;
         this.path = path;
     }
 
@@ -93,10 +95,24 @@ public final class Bench {
             return faulty(UNREADABLE, "", Map.of(), wrong.findings());
         }
         String version = Digest.of(text);
-        if (known == null || !known.version().equals(version)) {
-            known = new Known(version, opened(text, version));
+        String basis = version + beside();
+        if (known == null || !known.basis().equals(basis)) {
+            known = new Known(basis, opened(text, version));
         }
         return known.opened();
+    }
+
+    /** Changes with whatever an answer rests on: the sheet, parts of the shelf, cases. */
+    public String basis() {
+        return open().version() + beside();
+    }
+
+    private String beside() {
+        try {
+            return Beside.digest(shop);
+        } catch (InputException unreadable) {
+            return UNREADABLE; // whoever needs it says what is wrong with it
+        }
     }
 
     private Opened opened(String text, String version) {

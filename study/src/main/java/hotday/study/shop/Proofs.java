@@ -20,7 +20,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -205,26 +204,7 @@ public final class Proofs {
     }
 
     private ProofBasis basis(String sheet, Map<String, String> versions) {
-        return new ProofBasis(sheet, Digest.of(texts("shelf") + texts("cases")), versions);
-    }
-
-    /** All files of a folder of the shop, one after the other. */
-    private String texts(String name) {
-        StringBuilder all = new StringBuilder(name);
-        Path within = folder.resolve(name);
-        if (Files.isDirectory(within)) {
-            try (DirectoryStream<Path> found = Files.newDirectoryStream(within, "*.{yaml,yml}")) {
-                List<Path> files = new ArrayList<>();
-                found.forEach(files::add);
-                for (Path file : files.stream().sorted().toList()) {
-                    all.append('\n').append(file.getFileName()).append('\n').append(TypedText.read(file));
-                }
-            } catch (IOException e) {
-                throw InputException.at(
-                        Place.of(within.toString()), "not-readable", "cannot be read: " + AtomicFile.reason(e));
-            }
-        }
-        return all.toString();
+        return new ProofBasis(sheet, Beside.digest(folder), versions);
     }
 
     /** The last proof of a build as it is kept; docs/page.md has the keys. */

@@ -105,7 +105,7 @@ public final class Shop {
         requireThere(folder);
         Path sheet = folder.resolve("builds").resolve(id).resolve("build.yaml");
         return Files.isRegularFile(sheet) && within(sheet)
-                ? Optional.of(benches.computeIfAbsent(id, i -> new Bench(i, sheet)))
+                ? Optional.of(benches.computeIfAbsent(id, i -> new Bench(i, folder, sheet)))
                 : Optional.empty();
     }
 

@@ -51,6 +51,23 @@ class BenchTest {
         assertThat(Files.readString(sheet)).isEqualTo(before);
     }
 
+    @Test
+    void whatLiesBesideTheSheetIsReadAgainWhenItChanges() throws IOException {
+        double before = climb(bench.open().answer().orElseThrow().ceilings()).ambient();
+        Path faulty = Files.createDirectories(folder.resolve("cases")).resolve("own.yaml");
+        Files.writeString(faulty, "case: {nothing: 1}\n");
+        assertThat(bench.open().answer()).isEmpty();
+        assertThat(bench.open().findings()).isNotEmpty();
+        Files.delete(faulty);
+        Path gearboxes = folder.resolve("shelf/gearboxes.yaml");
+        String text = Files.readString(gearboxes);
+        Files.writeString(gearboxes, "nothing: [\n");
+        assertThat(bench.open().answer()).isEmpty();
+        Files.writeString(gearboxes, text);
+        assertThat(climb(bench.open().answer().orElseThrow().ceilings()).ambient())
+                .isEqualTo(before);
+    }
+
     private static Ceiling climb(List<Ceiling> all) {
         return all.stream()
                 .filter(c -> c.kase().id().equals("loaded-climb"))
