@@ -37,6 +37,13 @@ class DragSpeedTest {
             };
             """;
 
+    /** Waits till as many moves as its first word says were answered. */
+    private static final String ANSWERED = """
+            const [count, done] = arguments;
+            const look = () => (window.waits.length >= count ? done() : setTimeout(look, 5));
+            look();
+            """;
+
     @TempDir
     private Path folder;
 
@@ -59,9 +66,8 @@ class DragSpeedTest {
         int y = at.y + cooler.getSize().height / 2;
         mouse(page, "mousePressed", x, y);
         for (int i = 1; i <= MOVES; i++) {
-            int answered = waits(page).size();
             mouse(page, "mouseMoved", x, y - 20 - 4 * (i % 20));
-            page.until(() -> waits(page).size() > answered);
+            page.later(ANSWERED, i);
         }
         mouse(page, "mouseReleased", x, y);
         List<Double> sorted = waits(page).stream()
