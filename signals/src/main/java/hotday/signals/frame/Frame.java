@@ -16,6 +16,16 @@ public final class Frame {
     /** Bytes of the longest frame (CAN FD). */
     public static final int LONGEST = 64;
 
+    /** What a frame is, beside its identifier. */
+    public enum Kind {
+        /** Carries a payload. */
+        DATA,
+        /** Asks for a payload: has a length and no bytes. */
+        REMOTE,
+        /** What a recorder noted about an error on the wires; identifier and payload are its notes. */
+        ERROR
+    }
+
     private static final byte[] NOTHING = {};
 
     private double time;
@@ -25,11 +35,13 @@ public final class Frame {
     private byte[] data = NOTHING;
     private int offset;
     private int length;
+    private Kind kind = Kind.DATA;
+    private boolean flexible;
 
     /**
      * Lets this object show another frame. The bytes are not copied: they must stay as they are while it is looked at.
      *
-     * @param time s, from whatever zero the recording has
+     * @param time s, from whatever zero the recording has; NaN when it has none
      * @param bus number of the network, from 0
      * @param id 0 to 0x7FF, or to 0x1FFFFFFF when extended
      * @param extended whether the identifier has 29 bits
@@ -55,7 +67,30 @@ public final class Frame {
         this.data = data;
         this.offset = offset;
         this.length = length;
+        this.kind = Kind.DATA;
+        this.flexible = false;
         return this;
+    }
+
+    /** Makes of the frame just {@link #set} one of another kind; of a remote one the length stays. */
+    public Frame as(Kind other) {
+        this.kind = other;
+        return this;
+    }
+
+    /** Makes the frame just {@link #set} one of CAN FD. */
+    public Frame asFlexible() {
+        this.flexible = true;
+        return this;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** Whether it is a frame of CAN FD. */
+    public boolean flexible() {
+        return flexible;
     }
 
     /** s. */
@@ -87,7 +122,7 @@ public final class Frame {
         return offset;
     }
 
-    /** Bytes of payload. */
+    /** Bytes of payload; of a remote frame those asked for. */
     public int length() {
         return length;
     }
@@ -103,6 +138,10 @@ public final class Frame {
 
     /** The same frame with bytes of its own. */
     public Frame copy() {
-        return new Frame().set(time, bus, id, extended, Arrays.copyOfRange(data, offset, offset + length), 0, length);
+        Frame copy =
+                new Frame().set(time, bus, id, extended, Arrays.copyOfRange(data, offset, offset + length), 0, length);
+        copy.kind = kind;
+        copy.flexible = flexible;
+        return copy;
     }
 }

@@ -25,6 +25,20 @@ class FrameTest {
     }
 
     @Test
+    void isDataUntilSaidOtherwise() {
+        Frame frame = new Frame()
+                .set(0, 0, 5, false, buffer, 0, 4)
+                .as(Frame.Kind.REMOTE)
+                .asFlexible();
+        Frame kept = frame.copy();
+        frame.set(0, 0, 5, false, buffer, 0, 4);
+        assertThat(frame.kind()).isEqualTo(Frame.Kind.DATA);
+        assertThat(frame.flexible()).isFalse();
+        assertThat(kept.kind()).isEqualTo(Frame.Kind.REMOTE);
+        assertThat(kept.flexible()).isTrue();
+    }
+
+    @Test
     void refusesWhatNoFrameCanBe() {
         Frame frame = new Frame();
         assertThatThrownBy(() -> frame.set(0, 0, 0x800, false, buffer, 0, 0)).hasMessageContaining("0x7FF");
