@@ -12,9 +12,16 @@ final class Clock {
     /** A jump back by more than this on a clock without a date is midnight. */
     private static final double MIDNIGHT_JUMP = 0.5 * DAY;
 
-    private static final Pattern DATE = Pattern.compile("(\\d{4})[-/.](\\d{2})[-/.](\\d{2})[T ]\\s*(.*)");
-    private static final Pattern TIME =
-            Pattern.compile("(\\d{1,2}):(\\d{2}):(\\d{2}(?:[.,]\\d{0,9})?)\\s*(AM|PM)?\\s*(?:Z|[+-]\\d{2}:?\\d{2})?");
+    /** Stamps from here on have a date: no clock without one runs for a third of a year, s. */
+    private static final double DATED = 1e7;
+
+    private static final Pattern YEAR_FIRST = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})[T ]\\s*(.*)");
+    private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})[T ]\\s*(.*)");
+    /** Day or month first? Nobody can tell, so that only the time of day counts. */
+    private static final Pattern EITHER_FIRST = Pattern.compile("\\d{1,2}[-/]\\d{1,2}[-/]\\d{4}[T ]\\s*(.*)");
+
+    private static final Pattern TIME = Pattern.compile(
+            "(\\d{1,2}):(\\d{2}):(\\d{2}(?:[.,]\\d{0,9})?)\\s*(AM|PM)?\\s*(?:Z|UTC|([+-])(\\d{2}):?(\\d{2})?)?");
 
     private Clock() {}
 
@@ -24,14 +31,22 @@ final class Clock {
         if (!Double.isNaN(plain)) {
             return plain;
         }
-        Matcher date = DATE.matcher(cell);
-        if (!date.matches()) {
-            return timeOfDay(cell);
+        Matcher year = YEAR_FIRST.matcher(cell);
+        if (year.matches()) {
+            return dated(year.group(1), year.group(2), year.group(3), year.group(4));
         }
+        Matcher day = DAY_FIRST.matcher(cell);
+        if (day.matches()) {
+            return dated(day.group(3), day.group(2), day.group(1), day.group(4));
+        }
+        Matcher either = EITHER_FIRST.matcher(cell);
+        return timeOfDay(either.matches() ? either.group(1) : cell, false);
+    }
+
+    private static double dated(String year, String month, String day, String time) {
         try {
-            LocalDate day = LocalDate.of(
-                    Integer.parseInt(date.group(1)), Integer.parseInt(date.group(2)), Integer.parseInt(date.group(3)));
-            return day.toEpochDay() * DAY + timeOfDay(date.group(4));
+            LocalDate date = LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
+            return date.toEpochDay() * DAY + timeOfDay(time, true);
         } catch (DateTimeException e) {
             return Double.NaN;
         }
@@ -66,7 +81,8 @@ final class Clock {
         return tens < 0 || tens > 9 || ones < 0 || ones > 9 ? -1 : 10 * tens + ones;
     }
 
-    private static double timeOfDay(String text) {
+    /** @param zoned true to count from midnight in Greenwich where the zone is told; needs a date */
+    private static double timeOfDay(String text, boolean zoned) {
         Matcher m = TIME.matcher(text.toUpperCase(Locale.ROOT));
         if (!m.matches()) {
             return Double.NaN;
@@ -80,16 +96,40 @@ final class Clock {
             }
             hours = hours % 12 + (m.group(4).equals("PM") ? 12 : 0);
         }
-        return hours < 24 && minutes < 60 && seconds < 61 ? hours * 3600.0 + minutes * 60.0 + seconds : Double.NaN;
+        double east = zoned ? secondsEast(m) : 0.0;
+        return hours < 24 && minutes < 60 && seconds < 61
+                ? hours * 3600.0 + minutes * 60.0 + seconds - east
+                : Double.NaN;
     }
 
-    /** Adds a day wherever a clock without a date passes midnight; works in place. */
+    private static double secondsEast(Matcher m) {
+        if (m.group(5) == null) {
+            return 0.0;
+        }
+        int minutes = m.group(7) == null ? 0 : Integer.parseInt(m.group(7));
+        double size = Integer.parseInt(m.group(6)) * 3600.0 + minutes * 60.0;
+        return m.group(5).equals("-") ? -size : size;
+    }
+
+    /** A stamp as people read it: 18:57:27.5, with a date where there was one (in Greenwich where the zone was told). */
+    static String shown(double seconds) {
+        double thousandth = Math.rint(1000.0 * seconds) / 1000.0;
+        double days = Math.floor(thousandth / DAY);
+        double rest = thousandth - days * DAY;
+        String day = seconds < DATED ? "" : LocalDate.ofEpochDay((long) days) + " ";
+        int whole = (int) rest;
+        String fraction =
+                String.format(Locale.ROOT, "%.3f", rest - whole).substring(1).replaceAll("\\.?0+$", "");
+        return day + String.format(Locale.ROOT, "%02d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60) + fraction;
+    }
+
+    /** Adds a day wherever a clock passes midnight; stamps with a date have it said already. Works in place. */
     static void passMidnight(double[] time) {
         double days = 0.0;
         double last = time.length == 0 ? 0.0 : time[0];
         for (int i = 1; i < time.length; i++) {
             double stamp = time[i];
-            days += stamp < last - MIDNIGHT_JUMP ? DAY : 0.0;
+            days += last < DATED && stamp < last - MIDNIGHT_JUMP ? DAY : 0.0;
             last = stamp;
             time[i] = stamp + days;
         }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** One file read through one map. */
 final class Reading {
@@ -70,7 +71,7 @@ final class Reading {
             time[i] = timeUnit.toSi(time[i]);
         }
         int[] lines = rows.lines();
-        TimeBase.unify(file, timeColumn.orElseThrow() + 1, time, lines, timeRule.clock(), findings);
+        TimeBase.unify(file, timeColumn.orElseThrow() + 1, time, lines, timeRule.clock(), shown(timeUnit), findings);
         assemble(columns, samples, time);
         Map<ModelChannel, Integer> numbers = new EnumMap<>(ModelChannel.class);
         columns.forEach(m -> numbers.put(m.rule().kind(), m.index() + 1));
@@ -78,6 +79,11 @@ final class Reading {
         throwFaults();
         findings.add(0, summary(time, rows.firstStamp()));
         return new Recording(name, file, time, lines, channels, facts, findings);
+    }
+
+    /** A stamp as it stands in the file. */
+    private DoubleFunction<String> shown(Unit unit) {
+        return timeRule.clock() ? Clock::shown : s -> Shown.stamp(unit.fromSi(s)) + " " + unit.symbol();
     }
 
     private void throwFaults() {

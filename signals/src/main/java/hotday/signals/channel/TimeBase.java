@@ -5,11 +5,10 @@ import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
-/** Makes recorded time stamps strictly rising seconds: spreads equal stamps and small slips, refuses real jumps back. */
+/** Makes recorded time stamps strictly rising seconds: spreads equal stamps and small slips, refuses a clock that runs backwards. */
 final class TimeBase {
-    /** A step back by no more than this is a clock set right or rows out of order, s. */
-    private static final double LARGEST_SLIP = 1.0;
     /** Step given to equal stamps when nothing tells, s. */
     private static final double LAST_STEP = 0.1;
     /** Stamps beyond this count from some epoch; the run then begins at 0 s. A third of a year, s. */
@@ -18,6 +17,13 @@ final class TimeBase {
     private static final int STEPS_LOOKED_AT = 50_000;
     /** Rows on one stamp before a pause do not spread over it: no further than this many steps. */
     private static final double LONGEST_SHARE = 4.0;
+
+    /** Share of rows that come too late beyond which it is no accident. */
+    private static final double MANY_SLIPS = 0.05;
+
+    private static final int FEW = 3;
+    /** A recording with more rows than this and no second stamp has no time. */
+    private static final int MOST_ON_ONE_STAMP = 10;
 
     private static final double GAP_STEPS = 10.0;
     private static final double SHORTEST_GAP = 5.0; // s
@@ -43,22 +49,42 @@ final class TimeBase {
      * @param time s as recorded, no NaN
      * @param lines of each stamp
      * @param clock true for stamps of a wall clock: midnight is understood, the run begins at 0 s
+     * @param shown a stamp as people read it in the file
      */
-    static void unify(String file, int column, double[] time, int[] lines, boolean clock, List<Finding> findings) {
+    static void unify(
+            String file,
+            int column,
+            double[] time,
+            int[] lines,
+            boolean clock,
+            DoubleFunction<String> shown,
+            List<Finding> findings) {
         if (time.length == 0) {
             return;
         }
         if (clock) {
             Clock.passMidnight(time);
         }
+        refuseOneStamp(file, column, time, lines, shown);
+        BackwardTime.refuse(file, column, time, lines, shown);
         TimeBase base = new TimeBase(file, column, time, lines, findings);
-        base.refuseJumps();
         if (clock || Math.abs(time[0]) > EPOCH) {
             base.startAtZero();
         }
         double step = base.typicalStep();
         base.spread(step);
         base.gaps(step);
+    }
+
+    private static void refuseOneStamp(
+            String file, int column, double[] time, int[] lines, DoubleFunction<String> shown) {
+        if (time.length > MOST_ON_ONE_STAMP && Arrays.stream(time).allMatch(t -> t == time[0])) {
+            throw InputException.at(
+                    new Place(file, lines[0], column),
+                    "time-stands",
+                    "time stands at " + shown.apply(time[0]) + " in all " + time.length
+                            + " rows: map the column whose stamps move on, or record again with the clock running");
+        }
     }
 
     private void startAtZero() {
@@ -68,32 +94,8 @@ final class TimeBase {
         }
     }
 
-    private void refuseJumps() {
-        int jumps = 0;
-        int first = 0;
-        for (int i = 1; i < time.length; i++) {
-            if (time[i] < time[i - 1] - LARGEST_SLIP) {
-                first = jumps == 0 ? i : first;
-                jumps++;
-            }
-        }
-        if (jumps > 0) {
-            double back = time[first - 1] - time[first];
-            String more = jumps == 1 ? "" : " It happens " + jumps + " times.";
-            throw new InputException(Finding.fault(
-                            "time-backwards",
-                            new Place(file, lines[first], column),
-                            "time runs backwards here, from " + Shown.number(time[first - 1]) + " s to "
-                                    + Shown.number(time[first])
-                                    + " s, by " + Shown.number(rounded(back)) + " s." + more
-                                    + " Cut the file at this line into two recordings, or map the right time column.")
-                    .with("back_s", rounded(back))
-                    .with("jumps", jumps));
-        }
-    }
-
     /** To a millisecond: what a stamp can tell. */
-    private static double rounded(double seconds) {
+    static double rounded(double seconds) {
         return Math.rint(1000.0 * seconds) / 1000.0;
     }
 
@@ -141,14 +143,22 @@ final class TimeBase {
                     .with("rows", equal));
         }
         if (slips > 0) {
-            findings.add(Finding.note(
-                            "time-slips",
-                            new Place(file, firstSlip, column),
-                            "the clock steps back by " + Shown.number(rounded(largest)) + " s here; " + slips
-                                    + " rows are spread evenly over the time until it has caught up.")
+            findings.add(slipped(slips, new Place(file, firstSlip, column), rounded(largest))
                     .with("rows", slips)
                     .with("largest_s", rounded(largest)));
         }
+    }
+
+    private Finding slipped(int slips, Place first, double largest) {
+        String message = "the clock steps back by " + Shown.number(largest) + " s here; " + slips
+                + " rows are spread evenly over the time until it has caught up.";
+        return slips > Math.max(FEW, MANY_SLIPS * time.length)
+                ? Finding.warning(
+                        "time-slips",
+                        first,
+                        message
+                                + " That many are no accident: see how the logger writes its time, or map another column.")
+                : Finding.note("time-slips", first, message);
     }
 
     private void gaps(double step) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
+import hotday.core.finding.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -23,7 +24,7 @@ class TimeBaseTest {
         for (int i = 0; i < lines.length; i++) {
             lines[i] = i + 2;
         }
-        TimeBase.unify("log.csv", 1, time, lines, clock, findings);
+        TimeBase.unify("log.csv", 1, time, lines, clock, clock ? Clock::shown : Shown::stamp, findings);
         for (int i = 1; i < time.length; i++) {
             assertThat(time[i]).isGreaterThan(time[i - 1]);
         }
@@ -80,7 +81,7 @@ class TimeBaseTest {
         Finding fault = wrong.findings().get(0);
         assertThat(Logged.at(fault)).isEqualTo("time-backwards@5:1");
         assertThat(fault.values()).containsEntry("back_s", 179.0).containsEntry("jumps", 2);
-        assertThat(fault.message()).contains("199.0 s", "20.0 s", "179.0 s");
+        assertThat(fault.message()).contains("from 199.0 to 20.0, by 179.0 s", "2 times", "Cut the file at this line");
     }
 
     @Test
@@ -121,17 +122,154 @@ class TimeBaseTest {
         assertThat(Clock.seconds(cell)).isCloseTo(Double.valueOf(seconds), within(NOTHING));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "2024-03-05T10:00:00+01:00, 2024-03-05 09:00:00",
+        "2024-03-05T10:00:00.5-0530, 2024-03-05 15:30:00.5",
+        "2024-03-05 10:00:00 UTC, 2024-03-05 10:00:00",
+        "5.3.2024 10:00:00, 2024-03-05 10:00:00",
+        "05.03.2024 10:00:00 PM, 2024-03-05 22:00:00",
+    })
+    void clocksWithDateAndZone(String cell, String inGreenwich) {
+        assertThat(Clock.shown(Clock.seconds(cell))).isEqualTo(inGreenwich);
+    }
+
+    /** 03/05 is a day of March or of May: what is left is the time of day. */
     @Test
-    void whateverIsNotRefusedRises() {
+    void aDateThatCouldBeTwoIsNotBelieved() {
+        assertThat(Clock.seconds("03/05/2024 23:59:59")).isEqualTo(86399);
+        assertThat(unify(true, Clock.seconds("03/05/2024 23:59:59"), Clock.seconds("03/06/2024 00:00:01")))
+                .containsExactly(0, 2);
+    }
+
+    /** Of two recordings pasted in the wrong order none is a day later. */
+    @Test
+    void aDateThatStepsBackADayIsNoMidnight() {
+        double noon = Clock.seconds("2024-01-11 18:00:00");
+        InputException wrong = catchThrowableOfType(
+                InputException.class, () -> unify(true, noon, noon + 1, noon - Clock.DAY + 5, noon - Clock.DAY + 6));
+        assertThat(wrong.findings().get(0).message())
+                .contains("from 2024-01-11 18:00:01 to 2024-01-10 18:00:05, by 86396.0 s");
+    }
+
+    @Test
+    void aClockThatNeverMovesIsNoTime() {
+        InputException wrong = catchThrowableOfType(InputException.class, () -> unify(false, new double[11]));
+        assertThat(Logged.at(wrong.findings().get(0))).isEqualTo("time-stands@2:1");
+        assertThat(unify(false, new double[10])).isSorted();
+    }
+
+    @Test
+    void aClockThatRunsBackwardsSecondBySecondIsAFault() {
+        InputException wrong =
+                catchThrowableOfType(InputException.class, () -> unify(true, 36003, 36002, 36001, 36000, 35999));
+        Finding fault = wrong.findings().get(0);
+        assertThat(Logged.at(fault)).isEqualTo("time-backwards@3:1");
+        assertThat(fault.message())
+                .contains(
+                        "from 10:00:03 over 10:00:02 down to 09:59:59 in line 6, by 4.0 s", "newest row stands first");
+    }
+
+    @Test
+    void aClockThatFallsLittleByLittleIsAFault() {
+        InputException wrong = catchThrowableOfType(
+                InputException.class, () -> unify(false, 0, 1, 2, 3, 4, 3.99, 3.98, 3.97, 3.96, 3.97, 4.5, 5));
+        assertThat(Logged.at(wrong.findings().get(0))).isEqualTo("time-backwards@7:1");
+        assertThat(wrong.findings().get(0).values())
+                .containsEntry("back_s", 0.04)
+                .containsEntry("rows", 4)
+                .containsEntry("before", "4.0")
+                .containsEntry("after", "3.99");
+    }
+
+    /** Each step back is small and none is caught up. */
+    @Test
+    void slipsThatAddUpAreAFault() {
+        InputException wrong =
+                catchThrowableOfType(InputException.class, () -> unify(false, 0, 5, 4.4, 4.5, 3.9, 4.0, 6, 7));
+        assertThat(Logged.at(wrong.findings().get(0))).isEqualTo("time-backwards@4:1");
+        assertThat(wrong.findings().get(0).values()).containsEntry("back_s", 1.1);
+    }
+
+    @Test
+    void manyRowsOutOfOrderAreAWarning() {
+        double[] time = new double[100];
+        for (int i = 0; i < time.length; i++) {
+            time[i] = i - (i % 10 == 9 ? 1.5 : 0.0);
+        }
+        unify(false, time);
+        assertThat(found()).containsExactly("time-slips@11:1");
+        assertThat(findings.get(0).severity()).isEqualTo(Severity.WARNING);
+    }
+
+    /** Rates, lengths and starts at random; slips are a second at most, and at most three rows fall one after the other. */
+    @Test
+    void recordingsWithSmallSlipsAreReadAndRise() {
         Random random = new Random(11);
-        for (int run = 0; run < 300; run++) {
-            double[] time = new double[2 + random.nextInt(200)];
-            for (int i = 1; i < time.length; i++) {
-                double step = random.nextInt(3) == 0 ? 0.0 : random.nextDouble();
-                time[i] = time[i - 1] + (random.nextInt(20) == 0 ? -0.9 * random.nextDouble() : step);
+        for (int run = 0; run < 500; run++) {
+            double[] time = rising(random);
+            int at = 5;
+            while (at < time.length) {
+                at = slip(random, time, at) + 2 + random.nextInt(40);
             }
             double first = time[0];
-            assertThat(unify(false, time)[0]).isEqualTo(first);
+            assertThat(unify(false, time)[0]).as("run %d", run).isEqualTo(first);
         }
+    }
+
+    /** In the same recordings one stretch runs backwards, from a row that the fault must name. */
+    @Test
+    void aStretchBackwardsIsRefusedWhereItBegins() {
+        Random random = new Random(12);
+        for (int run = 0; run < 500; run++) {
+            double[] time = rising(random);
+            int from = 1 + random.nextInt(time.length - 10);
+            int rows = 4 + random.nextInt(time.length - from - 4);
+            double step = random.nextBoolean() ? time[from] - time[from - 1] : 0.001 + random.nextDouble();
+            for (int i = from; i < time.length; i++) {
+                time[i] = time[i - 1] + (i < from + rows ? -step : step);
+            }
+            double[] before = time.clone();
+            InputException wrong = catchThrowableOfType(InputException.class, () -> unify(false, time));
+            assertThat(wrong).as("run %d", run).isNotNull();
+            Finding fault = wrong.findings().get(0);
+            assertThat(Logged.at(fault)).as("run %d", run).isEqualTo("time-backwards@" + (from + 2) + ":1");
+            assertThat(fault.values())
+                    .containsEntry("rows", rows)
+                    .containsEntry("before", Shown.stamp(before[from - 1]))
+                    .containsEntry("after", Shown.stamp(before[from]));
+        }
+    }
+
+    private static double[] rising(Random random) {
+        double[] time = new double[20 + random.nextInt(200)];
+        double step = Math.pow(10.0, -2.0 + 2.0 * random.nextDouble());
+        time[0] = random.nextInt(1000);
+        for (int i = 1; i < time.length; i++) {
+            time[i] = time[i - 1] + step * (0.8 + 0.4 * random.nextDouble());
+        }
+        return time;
+    }
+
+    /** A clock set right, two rows out of order, or two with one stamp; the answer is the last row that it moved. */
+    private static int slip(Random random, double[] time, int at) {
+        double earlier = time[at - 1];
+        switch (random.nextInt(3)) {
+            case 0 -> {
+                double shift = time[at] - earlier + random.nextDouble();
+                int i = at;
+                for (; i < time.length && time[i] - shift < earlier; i++) {
+                    time[i] -= shift;
+                }
+                return i;
+            }
+            case 1 -> {
+                boolean near = time[at] - earlier <= 1.0;
+                time[at - 1] = near ? time[at] : earlier;
+                time[at] = near ? earlier : time[at];
+            }
+            default -> time[at] = earlier;
+        }
+        return at;
     }
 }
