@@ -252,6 +252,16 @@ record FittedVehicle(
         for (int i = 0; i < n; i++) {
             normal[i] = random.nextGaussian();
         }
+        return at(normal);
+    }
+
+    /**
+     * The draw that goes with standard normal numbers.
+     *
+     * @param normal at least one for each unknown
+     */
+    double[] at(double[] normal) {
+        int n = z.length;
         double[] out = z.clone();
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
