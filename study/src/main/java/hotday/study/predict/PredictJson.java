@@ -19,6 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class PredictJson {
     private static final double CELSIUS = 273.15;
     private static final double KMH = 3.6;
+    private static final double NANO = 1e9;
 
     private PredictJson() {}
 
@@ -36,18 +37,18 @@ public final class PredictJson {
     private static void add(ObjectNode node, WarmUp w) {
         node.put("case", w.kase().id());
         node.put("title", w.kase().title());
-        number(node, "ambient_degC", w.ambient() - CELSIUS);
+        number(node, "ambient_degC", celsius(w.ambient()));
         node.put("verdict", w.verdict().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         ArrayNode reach = node.putArray("reach");
         for (WarmUp.Reached r : w.reached()) {
             ObjectNode mark = reach.addObject();
-            number(mark, "degC", r.mark() - CELSIUS);
+            number(mark, "degC", celsius(r.mark()));
             number(mark, "time_s", r.time().orElse(Double.NaN));
         }
-        number(node, "warm_degC", w.warm() - CELSIUS);
-        number(node, "coldest_once_warm_degC", w.coldest() - CELSIUS);
-        number(node, "coolant_at_end_degC", w.coolant() - CELSIUS);
-        number(node, "cabin_at_end_degC", w.cabin() - CELSIUS);
+        number(node, "warm_degC", celsius(w.warm()));
+        number(node, "coldest_once_warm_degC", celsius(w.coldest()));
+        number(node, "coolant_at_end_degC", celsius(w.coolant()));
+        number(node, "cabin_at_end_degC", celsius(w.cabin()));
     }
 
     private static void unrest(ObjectNode node, Unrest u) {
@@ -55,7 +56,7 @@ public final class PredictJson {
         node.put("part", u.state().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         String unit = "K".equals(u.state().unit()) ? "K" : "1";
         switch (u.reason()) {
-            case RUNS_AWAY -> number(node, "degC", u.amount() - CELSIUS);
+            case RUNS_AWAY -> number(node, "degC", celsius(u.amount()));
             case HUNTS -> number(node, "swing_" + unit, u.amount());
             case NOT_FOUND -> number(node, "rate_" + unit + "_s", u.amount());
         }
@@ -66,30 +67,30 @@ public final class PredictJson {
         OperatingPoint p = c.scheduled();
         node.put("case", c.kase().id());
         node.put("title", c.kase().title());
-        number(node, "ambient_ceiling_degC", c.ambient() - CELSIUS);
+        number(node, "ambient_ceiling_degC", celsius(c.ambient()));
         ArrayNode interval = node.putArray("interval90_degC");
-        interval.add(report.low() - CELSIUS);
-        interval.add(report.high() - CELSIUS);
+        interval.add(celsius(report.low()));
+        interval.add(celsius(report.high()));
         node.put("inside_searched_range", c.reach() == Ceiling.Reach.FOUND);
         node.put("binding_limit", c.binding().id());
         node.put("binding_title", c.binding().title());
         node.put("runner_up_limit", c.runnerUp().id());
         node.put("holds_again_above", c.again());
-        number(node, "ambient_degC", c.day() - CELSIUS);
+        number(node, "ambient_degC", celsius(c.day()));
         number(node, "chance_to_hold_there", report.holds());
         limits(node.putArray("limits"), c);
         number(node, "air_to_boil_K", c.airToBoil() - c.day());
-        number(node, "air_to_boil_degC", c.airToBoil() - CELSIUS);
-        number(node, "limiting_ambient_degC", c.limitingAmbient() - CELSIUS);
+        number(node, "air_to_boil_degC", celsius(c.airToBoil()));
+        number(node, "limiting_ambient_degC", celsius(c.limitingAmbient()));
         node.put("settled", p.settled());
         p.unrest().ifPresent(u -> unrest(node.putObject("reason"), u));
         number(node, "fan_percent", 100.0 * p.fan());
         number(node, "fan_current_A", p.fanCurrent());
         number(node, "head_pressure_bar_abs", p.headPressure() / 1e5);
-        number(node, "coolant_degC", p.coolant() - CELSIUS);
-        number(node, "gearbox_degC", p.gearbox() - CELSIUS);
-        number(node, "evaporating_degC", p.evaporating() - CELSIUS);
-        number(node, "cabin_degC", p.cabin() - CELSIUS);
+        number(node, "coolant_degC", celsius(p.coolant()));
+        number(node, "gearbox_degC", celsius(p.gearbox()));
+        number(node, "evaporating_degC", celsius(p.evaporating()));
+        number(node, "cabin_degC", celsius(p.cabin()));
         number(node, "supply_V", p.supply());
         number(node, "engine_rpm", p.engineSpeed() * 30.0 / Math.PI);
         number(node, "brake_power_kW", p.brakePower() / 1e3);
@@ -109,7 +110,7 @@ public final class PredictJson {
             node.put("unit", unit(q));
             number(node, "headroom", q == Quantity.PRESSURE_ABSOLUTE ? h.room() / 1e5 : h.room());
             c.crossings().stream().filter(x -> x.limit() == h.limit()).forEach(x -> {
-                number(node, "ambient_ceiling_degC", x.ambient() - CELSIUS);
+                number(node, "ambient_ceiling_degC", celsius(x.ambient()));
                 node.put("inside_searched_range", x.reach() == Ceiling.Reach.FOUND);
             });
         }
@@ -117,7 +118,7 @@ public final class PredictJson {
 
     private static double shown(Quantity q, double si) {
         return switch (q) {
-            case TEMPERATURE -> si - CELSIUS;
+            case TEMPERATURE -> celsius(si);
             case PRESSURE_ABSOLUTE -> si / 1e5;
             default -> si;
         };
@@ -140,7 +141,7 @@ public final class PredictJson {
         for (WhatIf w : changes) {
             ObjectNode each = all.addObject();
             each.put("case", w.kase().id());
-            number(each, "ambient_ceiling_degC", w.after() - CELSIUS);
+            number(each, "ambient_ceiling_degC", celsius(w.after()));
             number(each, "change_K", w.change());
         }
     }
@@ -172,12 +173,17 @@ public final class PredictJson {
         ArrayNode points = root.putArray("points");
         for (RoadMap.Point p : map.points()) {
             ObjectNode node = points.addObject();
-            number(node, "ambient_ceiling_degC", p.ambient() - CELSIUS);
+            number(node, "ambient_ceiling_degC", celsius(p.ambient()));
             node.put("reach", p.reach().word());
             node.put("binding_limit", p.binding().map(Limit::id).orElse(null));
             node.put("binding_title", p.binding().map(Limit::title).orElse(null));
         }
         return root;
+    }
+
+    /** Without the dust of the subtraction: an end of the searched range is -20 exactly. */
+    private static double celsius(double kelvin) {
+        return Math.rint(NANO * (kelvin - CELSIUS)) / NANO;
     }
 
     private static void number(ObjectNode node, String key, double value) {
