@@ -2,6 +2,7 @@ package hotday.app.cli;
 
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
+import hotday.study.prove.CeilingEnds;
 import hotday.study.prove.CeilingReport;
 import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Ceiling;
@@ -32,8 +33,8 @@ final class CeilingText {
                 verdict,
                 c.best().kase().title(),
                 answer(c.best(), show),
-                bound(c.low(), show),
-                bound(c.high(), show),
+                CeilingEnds.words(c.low(), show),
+                CeilingEnds.words(c.high(), show),
                 c.best().reach() == Ceiling.Reach.ABOVE_RANGE
                         ? "nothing gives way"
                         : c.best().binding().title() + " gives way first");
@@ -45,15 +46,5 @@ final class CeilingText {
             case ABOVE_RANGE -> "holds beyond " + show.format(Quantity.TEMPERATURE, AmbientCeiling.HIGHEST);
             case BELOW_RANGE -> "fails even at " + show.format(Quantity.TEMPERATURE, AmbientCeiling.LOWEST);
         };
-    }
-
-    /** One end of an interval, or where the search ended. */
-    static String bound(double kelvin, Display show) {
-        if (kelvin >= AmbientCeiling.HIGHEST) {
-            return "above " + show.number(Quantity.TEMPERATURE, AmbientCeiling.HIGHEST);
-        }
-        return kelvin <= AmbientCeiling.LOWEST
-                ? "below " + show.number(Quantity.TEMPERATURE, AmbientCeiling.LOWEST)
-                : show.number(Quantity.TEMPERATURE, kelvin);
     }
 }

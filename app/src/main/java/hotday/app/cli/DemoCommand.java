@@ -5,6 +5,7 @@ import hotday.core.unit.Quantity;
 import hotday.signals.channel.ChannelMap;
 import hotday.study.demo.DemoShop;
 import hotday.study.demo.VirtualCar;
+import hotday.study.prove.CeilingEnds;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.HotDay;
 import hotday.study.prove.Proof;
@@ -135,9 +136,9 @@ final class DemoCommand implements Callable<Integer> {
             console.result(String.format(
                     "           %-38s said %s to %s, truth %s %s  %s",
                     said.best().kase().title(),
-                    CeilingText.bound(said.low(), show),
-                    CeilingText.bound(said.high(), show),
-                    CeilingText.bound(real, show),
+                    CeilingEnds.words(said.low(), show),
+                    CeilingEnds.words(said.high(), show),
+                    CeilingEnds.words(real, show),
                     show.unitFor(Quantity.TEMPERATURE).symbol(),
                     hit ? "inside" : "OUTSIDE"));
         }

@@ -4,6 +4,7 @@ import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.study.predict.Sensitivity;
 import hotday.study.predict.WhatIf;
+import hotday.study.prove.CeilingEnds;
 import hotday.study.prove.CeilingReport;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Ceiling;
@@ -171,8 +172,8 @@ final class PredictText {
             out.add(String.format(
                     "  %-40s %s to %s (%s)",
                     w.kase().title(),
-                    CeilingText.bound(w.before(), show),
-                    CeilingText.bound(w.after(), show),
+                    CeilingEnds.words(w.before(), show),
+                    CeilingEnds.words(w.after(), show),
                     signed(w.change(), show)));
         }
         return out;

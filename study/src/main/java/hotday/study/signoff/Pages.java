@@ -160,17 +160,14 @@ final class Pages implements AutoCloseable {
         y += 2;
     }
 
-    /** Lines of a text that fit a width; a word too long is cut. */
+    /** Lines of a text that fit a width; a word too long is cut, if it can be behind a full stop or underscore. */
     private List<String> wrap(String text, double width, double size) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+")) {
             String rest = word;
             while (canvas.width(rest, size) > width && rest.length() > 1) {
-                int fit = rest.length() - 1;
-                while (fit > 1 && canvas.width(rest.substring(0, fit), size) > width) {
-                    fit--;
-                }
+                int fit = fitting(rest, width, size);
                 if (line.length() > 0) {
                     lines.add(line.toString());
                     line.setLength(0);
@@ -190,6 +187,15 @@ final class Pages implements AutoCloseable {
             lines.add(line.toString());
         }
         return lines;
+    }
+
+    private int fitting(String word, double width, double size) {
+        int fit = word.length() - 1;
+        while (fit > 1 && canvas.width(word.substring(0, fit), size) > width) {
+            fit--;
+        }
+        int seam = Math.max(word.lastIndexOf('.', fit - 1), word.lastIndexOf('_', fit - 1));
+        return seam > 0 ? seam + 1 : fit;
     }
 
     /** Adds head and foot to every page and writes the document. */

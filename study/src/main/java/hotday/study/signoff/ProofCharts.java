@@ -7,12 +7,12 @@ import hotday.study.picture.CeilingChart;
 import hotday.study.picture.ParameterChart;
 import hotday.study.picture.SvgCanvas;
 import hotday.study.picture.TraceChart;
+import hotday.study.prove.CeilingEnds;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.ParameterReport;
 import hotday.study.prove.Proof;
 import hotday.study.prove.RunReport;
 import hotday.study.prove.Score;
-import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Ceiling;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -55,20 +55,12 @@ public final class ProofCharts {
                     temperature.fromSi(before.best().ambient()),
                     temperature.fromSi(before.low()),
                     temperature.fromSi(before.high()),
-                    bound(after.best().ambient()) + " (" + bound(after.low()) + " to " + bound(after.high()) + ")",
+                    CeilingEnds.sign(after.best().ambient(), show) + " (" + CeilingEnds.sign(after.low(), show) + " to "
+                            + CeilingEnds.sign(after.high(), show) + ")",
                     (comma < 0 ? "" : title.substring(comma + 2) + "; ") + first(after, before)));
         }
         double design = proof.ceilings().get(0).designAmbient();
         return new CeilingChart(rows, temperature.fromSi(design), temperature.symbol());
-    }
-
-    /** A ceiling, or where the search ended. */
-    private String bound(double kelvin) {
-        String number = show.number(
-                Quantity.TEMPERATURE, Math.max(AmbientCeiling.LOWEST, Math.min(AmbientCeiling.HIGHEST, kelvin)));
-        return kelvin >= AmbientCeiling.HIGHEST
-                ? ">" + number
-                : kelvin <= AmbientCeiling.LOWEST ? "<" + number : number;
     }
 
     /** What gives way first, and what the sheet alone said where that was something else. */

@@ -7,6 +7,7 @@ import hotday.core.unit.Quantity;
 import hotday.study.picture.CeilingChart;
 import hotday.study.picture.TraceChart;
 import hotday.study.prove.Bracket;
+import hotday.study.prove.CeilingEnds;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.ParameterReport;
 import hotday.study.prove.Proof;
@@ -112,8 +113,8 @@ public final class SignOffPdf {
                 : c.high() < c.designAmbient()
                         ? "It does NOT hold at the design day."
                         : "At the design day it is not certain.";
-        return answer + " (" + show.number(Quantity.TEMPERATURE, c.low()) + " to "
-                + show.number(Quantity.TEMPERATURE, c.high()) + "); " + first + ". " + design;
+        return answer + " (" + CeilingEnds.words(c.low(), show) + " to " + CeilingEnds.words(c.high(), show) + "); "
+                + first + ". " + design;
     }
 
     private void build(Pages pages) throws IOException {
