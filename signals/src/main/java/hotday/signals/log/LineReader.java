@@ -9,7 +9,7 @@ import java.util.Arrays;
  * Lines of a stream as bytes, without copying them into strings. A line ends with LF, CR LF or CR, mixed as they come.
  * Not for use by several threads.
  */
-final class LineReader implements Closeable {
+public final class LineReader implements Closeable {
     /** Longest line taken for a row, bytes. */
     static final int LONGEST = 1_000_000;
 
@@ -37,7 +37,7 @@ final class LineReader implements Closeable {
      * @return false at the end of the stream
      * @throws LineTooLong when a line has more than {@link #LONGEST} bytes
      */
-    boolean next() throws IOException {
+    public boolean next() throws IOException {
         start = next;
         int at = next;
         while (true) {
@@ -107,26 +107,27 @@ final class LineReader implements Closeable {
     }
 
     /** Valid until the next line. */
-    byte[] bytes() {
+    public byte[] bytes() {
         return buffer;
     }
 
-    int start() {
+    /** Where in {@link #bytes} the line begins. */
+    public int start() {
         return start;
     }
 
     /** Behind the last byte of the line, its end mark not counted. */
-    int end() {
+    public int end() {
         return end;
     }
 
     /** Number of the line, from 1. */
-    int line() {
+    public int line() {
         return line;
     }
 
     /** True for a last line without an end mark. */
-    boolean unfinished() {
+    public boolean unfinished() {
         return unfinished;
     }
 

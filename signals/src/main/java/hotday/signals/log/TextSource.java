@@ -15,25 +15,39 @@ import java.nio.file.Path;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipException;
 
-/** A text file on disk, plain or packed with gzip, whatever its name; refuses what is no text, in words. */
-record TextSource(Path path, Charset charset) {
+/**
+ * A text file on disk, plain or packed with gzip, whatever its name; refuses what is no text, in words.
+ *
+ * @param mostUnpacked bytes that are taken out of a packed file
+ */
+public record TextSource(Path path, Charset charset, long mostUnpacked) {
     /** Bytes of a packed file, unpacked: more than the rows that are taken can need, and read in seconds. */
     static final long LARGEST_UNPACKED = 2_000_000_000L;
 
     private static final int HEAD_BYTES = 64 * 1024;
-    private static final String NEEDED = "; delimited text (comma, tab, semicolon) is needed";
+    private static final String ROWS = "delimited text (comma, tab, semicolon)";
 
-    /** Looks at the first bytes. */
+    /** A file of rows; looks at the first bytes. */
     static TextSource open(Path path) {
+        return open(path, ROWS, LARGEST_UNPACKED);
+    }
+
+    /**
+     * Looks at the first bytes.
+     *
+     * @param needed what kind of text is needed, for findings
+     * @param mostUnpacked bytes that are taken out of a packed file
+     */
+    public static TextSource open(Path path, String needed, long mostUnpacked) {
         Place place = Place.of(path.toString());
         requireFile(path, place);
-        try (InputStream in = stream(path)) {
+        try (InputStream in = stream(path, mostUnpacked)) {
             byte[] head = in.readNBytes(HEAD_BYTES);
             if (head.length == 0) {
                 throw InputException.at(place, "empty-file", "the file is empty");
             }
-            refuseOtherForms(head, place);
-            return new TextSource(path, charset(head));
+            refuseOtherForms(head, place, "; " + needed + " is needed");
+            return new TextSource(path, charset(head), mostUnpacked);
         } catch (IOException e) {
             throw unreadable(path, e);
         }
@@ -46,12 +60,16 @@ record TextSource(Path path, Charset charset) {
         if (!Files.exists(path)) {
             throw InputException.at(place, "no-such-file", "no such file");
         }
+        if (!Files.isRegularFile(path)) {
+            throw InputException.at(
+                    place, "no-ordinary-file", "is a pipe or a device: write it to a file first, it is read twice");
+        }
         if (!Files.isReadable(path)) {
             throw InputException.at(place, "not-readable", "cannot be read: check its permissions");
         }
     }
 
-    private static void refuseOtherForms(byte[] head, Place place) {
+    private static void refuseOtherForms(byte[] head, Place place, String needed) {
         if (starts(head, 0xFF, 0xFE) || starts(head, 0xFE, 0xFF)) {
             throw InputException.at(place, "text-in-utf16", "is text in UTF-16: save it as UTF-8 text");
         }
@@ -66,12 +84,12 @@ record TextSource(Path path, Charset charset) {
         for (byte b : head) {
             lineEnds += b == '\n' || b == '\r' ? 1 : 0;
             if (b == 0 && lineEnds == 0) {
-                throw InputException.at(place, "binary-file", "is a binary file" + NEEDED);
+                throw InputException.at(place, "binary-file", "is a binary file" + needed);
             }
             odd += b > 0 && b < ' ' && b != '\t' && b != '\n' && b != '\r' && b != '\f' ? 1 : 0;
         }
         if (odd * 100L > head.length) {
-            throw InputException.at(place, "binary-file", "is a binary file" + NEEDED);
+            throw InputException.at(place, "binary-file", "is a binary file" + needed);
         }
     }
 
@@ -104,24 +122,26 @@ record TextSource(Path path, Charset charset) {
         }
     }
 
-    private static InputStream stream(Path path) throws IOException {
+    private static InputStream stream(Path path, long mostUnpacked) throws IOException {
         BufferedInputStream in = new BufferedInputStream(Files.newInputStream(path), 1 << 16);
         try {
             in.mark(2);
             boolean packed = in.read() == 0x1F && in.read() == 0x8B;
             in.reset();
-            return packed ? new Unpacked(new GZIPInputStream(in, 1 << 16), LARGEST_UNPACKED) : in;
+            return packed ? new Unpacked(new GZIPInputStream(in, 1 << 16), mostUnpacked) : in;
         } catch (IOException e) {
             in.close();
             throw e;
         }
     }
 
-    LineReader lines() throws IOException {
-        return new LineReader(stream(path));
+    /** Its lines from the beginning; the caller closes them. */
+    public LineReader lines() throws IOException {
+        return new LineReader(stream(path, mostUnpacked));
     }
 
-    static InputException unreadable(Path path, IOException e) {
+    /** What a person is told when reading failed. */
+    public static InputException unreadable(Path path, IOException e) {
         String file = path.toString();
         if (e instanceof LineReader.LineTooLong wide) {
             return InputException.at(

@@ -1,0 +1,211 @@
+package hotday.signals.framelog;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
+import hotday.signals.frame.Frame;
+import hotday.signals.log.LineReader;
+import hotday.signals.log.TextSource;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A recording of frames being read, plain or packed with gzip, whatever its name:
+ *
+ * <pre>{@code
+ * try (FrameLog log = FrameLog.open(path, FrameLogOptions.NONE)) {
+ *     Frame frame = new Frame();
+ *     while (log.next(frame)) {
+ *         ...
+ *     }
+ *     log.findings();
+ * }
+ * }</pre>
+ *
+ * A line that is no frame is passed over, counted and told; nothing is guessed. A frame allocates nothing. For one thread.
+ */
+public final class FrameLog implements Closeable {
+    private static final String NEEDED = "a recording of frames as text (candump, or rows under a header)";
+    private static final int HEAD_LINES = 4000;
+    private static final int HEAD_BYTES = 1 << 19;
+
+    private final Path path;
+    private final LineForm form;
+    private final BusNames buses;
+    private final boolean oneBus;
+    private final LineReader lines;
+    private final BrokenLines broken;
+    private final StampOrder order;
+    private long frames;
+    private boolean open;
+
+    private FrameLog(Path path, LineForm form, BusNames buses, boolean oneBus, LineReader lines) {
+        this.path = path;
+        this.form = form;
+        this.buses = buses;
+        this.oneBus = oneBus;
+        this.lines = lines;
+        this.broken = new BrokenLines(path.toString());
+        this.order = new StampOrder(path.toString());
+    }
+
+    /** Throws {@link InputException} when the file cannot be read or is no recording of frames. */
+    public static FrameLog open(Path path, FrameLogOptions options) {
+        TextSource source = TextSource.open(path, NEEDED, Long.MAX_VALUE);
+        try {
+            List<byte[]> head = head(source);
+            BusNames buses = new BusNames();
+            Optional<CandumpLine> candump = candump(head, buses);
+            Optional<Columns> columns =
+                    candump.isPresent() ? Optional.empty() : DelimitedHead.columns(path.toString(), head, options);
+            LineForm form = candump.<LineForm>map(c -> c)
+                    .or(() -> columns.map(c -> new DelimitedLine(buses, c)))
+                    .orElseThrow(() -> notFrames(path, head));
+            int skip = columns.map(Columns::headerLine).orElse(0);
+            return begun(path, source, form, buses, head, skip);
+        } catch (IOException e) {
+            throw TextSource.unreadable(path, e);
+        }
+    }
+
+    private static List<byte[]> head(TextSource source) throws IOException {
+        List<byte[]> head = new ArrayList<>();
+        int size = 0;
+        try (LineReader lines = source.lines()) {
+            while (size < HEAD_BYTES && head.size() < HEAD_LINES && lines.next()) {
+                head.add(Arrays.copyOfRange(lines.bytes(), lines.start(), lines.end()));
+                size += lines.end() - lines.start();
+            }
+        }
+        return head;
+    }
+
+    /** Present when more than half of the lines are of that kind. */
+    private static Optional<CandumpLine> candump(List<byte[]> head, BusNames buses) {
+        CandumpLine any = new CandumpLine(new BusNames(), null);
+        Frame frame = new Frame();
+        int filled = 0;
+        int read = 0;
+        int timed = 0;
+        for (byte[] line : head) {
+            int code = any.read(line, 0, line.length, frame);
+            filled += code == LineForm.NOTHING ? 0 : 1;
+            read += code == LineForm.FRAME ? 1 : 0;
+            timed += code == LineForm.FRAME && any.hadTime() ? 1 : 0;
+        }
+        return 2 * read > filled ? Optional.of(new CandumpLine(buses, 2 * timed > read)) : Optional.empty();
+    }
+
+    private static InputException notFrames(Path path, List<byte[]> head) {
+        String first = head.stream()
+                .map(b -> new String(b, StandardCharsets.ISO_8859_1).strip())
+                .filter(s -> !s.isEmpty())
+                .findFirst()
+                .orElse("");
+        String shown = first.substring(0, Math.min(60, first.length())).replaceAll("\\p{Cntrl}", "?");
+        return InputException.at(
+                new Place(path.toString(), 1, 0),
+                "not-a-frame-log",
+                "is no recording of frames: neither are its lines such as '(1622547830.084000) can0 123#1122', nor has it"
+                        + " a header that names an identifier and data; it begins '" + shown + "'");
+    }
+
+    private static FrameLog begun(
+            Path path, TextSource source, LineForm form, BusNames buses, List<byte[]> head, int skip)
+            throws IOException {
+        Frame frame = new Frame();
+        for (byte[] line : head.subList(skip, head.size())) {
+            form.read(line, 0, line.length, frame);
+        }
+        LineReader lines = source.lines();
+        for (int i = 0; i < skip; i++) {
+            lines.next();
+        }
+        return new FrameLog(path, form, buses, buses.all().size() < 2, lines);
+    }
+
+    /**
+     * Goes to the next frame.
+     *
+     * @param frame shows it until the next call
+     * @return false at the end of the recording
+     */
+    public boolean next(Frame frame) {
+        try {
+            while (lines.next()) {
+                open = lines.unfinished();
+                int code = form.read(lines.bytes(), lines.start(), lines.end(), frame);
+                if (code == LineForm.FRAME) {
+                    frames++;
+                    order.add(frame.time(), lines.line());
+                    return true;
+                }
+                if (code > 0) {
+                    broken.add(lines.line(), lines.bytes(), lines.start(), lines.end(), code, form.why());
+                }
+            }
+            return false;
+        } catch (IOException e) {
+            throw TextSource.unreadable(path, e);
+        }
+    }
+
+    /** The layout in words. */
+    public String layout() {
+        return form.title();
+    }
+
+    /** Names of the networks met so far, by their numbers; empty when the recording names none. */
+    public List<String> buses() {
+        return buses.all();
+    }
+
+    /** Whether the first lines come from one network alone. */
+    public boolean beginsWithOneBus() {
+        return oneBus;
+    }
+
+    /** Frames read so far. */
+    public long frames() {
+        return frames;
+    }
+
+    /** Lines so far that are no frames. */
+    public long brokenLines() {
+        return broken.count();
+    }
+
+    /** First time stamp, s; NaN when there is none. */
+    public double firstTime() {
+        return order.first();
+    }
+
+    /** Latest time stamp so far, s; NaN when there is none. */
+    public double latestTime() {
+        return order.latest();
+    }
+
+    /** What a person should know about what was read so far. */
+    public List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(broken.findings(frames));
+        all.addAll(order.findings());
+        if (open) {
+            all.add(Finding.note(
+                    "last-line-open",
+                    new Place(path.toString(), lines.line(), 0),
+                    "the last line has no end: nothing says whether it is whole"));
+        }
+        return all;
+    }
+
+    @Override
+    public void close() throws IOException {
+        lines.close();
+    }
+}
