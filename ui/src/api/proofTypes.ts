@@ -6,6 +6,8 @@ export interface Remark {
   readonly key: string;
   readonly message: string;
   readonly place?: string | null;
+  /** Key of the setting of a map that can mend it, where the page has a control for it. */
+  readonly control?: string;
   readonly line?: number;
   readonly column?: number;
 }
@@ -92,10 +94,24 @@ export interface RecordedChannel {
   readonly samples: number;
 }
 
+/** Words of the controls of a map, as findings call them too. */
+export interface MapControls {
+  readonly time: string;
+  readonly time_unit: string;
+  readonly clock: string;
+  readonly taken_for: string;
+  readonly unit: string;
+  readonly constant: string;
+  readonly known: string;
+  /** By fact, in their order. */
+  readonly facts: Readonly<Record<string, string>>;
+}
+
 export interface RunDetail extends Omit<Run, 'map'> {
   readonly columns: readonly RunColumn[];
   readonly map: RunMap;
   readonly possible: readonly PossibleChannel[];
+  readonly controls: MapControls;
   readonly recording: { readonly rows: number; readonly duration_s: number; readonly channels: readonly RecordedChannel[] } | null;
   readonly findings: readonly Remark[];
 }

@@ -17,10 +17,6 @@ const FROM: Readonly<Record<RunDetail['map']['from'], string>> = {
   guess: 'Guessed from the headers. Look at each row, put right what is wrong, then save the map.',
 };
 
-const FACTS: readonly (readonly [string, string])[] = [
-  ['heater', 'Heater'], ['fan', 'Engine fan'], ['air_conditioning', 'A/C'], ['thermostat_blocked_open', 'Thermostat held open'],
-];
-
 /** Which column of a recording is what. */
 export function ChannelMap({ name }: { name: string }) {
   const desk = useMemo(() => new MapDesk(name), [name]);
@@ -43,13 +39,13 @@ export function ChannelMap({ name }: { name: string }) {
           <p class="hint">{FROM[run.map.from]}</p>
           <TimeRow desk={desk} run={run} />
           <Columns desk={desk} run={run} channels={chosen.channels} />
-          <Constants desk={desk} possible={run.possible} channels={chosen.channels} />
+          <Constants desk={desk} run={run} channels={chosen.channels} />
           <fieldset class="facts">
-            <legend>Known of the whole run, though no column shows it</legend>
-            {FACTS.map(([key, word]) => (
+            <legend>{run.controls.known}</legend>
+            {Object.entries(run.controls.facts).map(([key, word]) => (
               <label key={key}>
                 <span>{word}</span>
-                <select value={chosen.facts[key] ?? 'unknown'} onChange={(e) => desk.change({ facts: { ...chosen.facts, [key]: e.currentTarget.value as Fact } })}>
+                <select data-setting={`facts.${key}`} value={chosen.facts[key] ?? 'unknown'} onChange={(e) => desk.change({ facts: { ...chosen.facts, [key]: e.currentTarget.value as Fact } })}>
                   <option value="on">on</option>
                   <option value="off">off</option>
                   <option value="unknown">unknown</option>
@@ -88,15 +84,16 @@ function TimeRow({ desk, run }: { desk: MapDesk; run: RunDetail }) {
   return (
     <div class="beside">
       <label>
-        <span>Time stands in column</span>
-        <select value={time.position ?? ''} onChange={(e) => desk.change({ time: { position: Number(e.currentTarget.value), unit: null, clock: null } })}>
+        <span>{run.controls.time}</span>
+        <select data-setting="time.column" value={time.position ?? ''} onChange={(e) => desk.change({ time: { position: Number(e.currentTarget.value), unit: null, clock: null } })}>
           {time.position === null && <option value="">choose one</option>}
           {run.columns.map((c) => <option key={c.position} value={c.position}>{c.position}: {c.header}</option>)}
         </select>
       </label>
       <label>
-        <span>Its unit</span>
+        <span>{run.controls.time_unit}</span>
         <select
+          data-setting="time.unit"
           value={time.clock !== null ? 'clock' : time.unit ?? ''}
           onChange={(e) => {
             const { value } = e.currentTarget;
@@ -108,7 +105,7 @@ function TimeRow({ desk, run }: { desk: MapDesk; run: RunDetail }) {
           <option value="ms">ms</option>
           <option value="min">min</option>
           <option value="h">h</option>
-          <option value="clock">time of day, or date and time</option>
+          <option value="clock">{run.controls.clock}</option>
         </select>
       </label>
     </div>
@@ -124,11 +121,11 @@ function Columns({ desk, run, channels }: { desk: MapDesk; run: RunDetail; chann
     <>
       <table class="columns">
         <caption class="unseen">Columns of {run.name} and what each is taken for</caption>
-        <thead><tr><th scope="col">column</th><th scope="col">is taken for</th><th scope="col">in</th></tr></thead>
+        <thead><tr><th scope="col">column</th><th scope="col">{run.controls.taken_for}</th><th scope="col">{run.controls.unit}</th></tr></thead>
         <tbody>
           {shown.map((c) => c.position === time
             ? <tr key={c.position}><ColumnHead column={c} /><td colSpan={2} class="hint">time</td></tr>
-            : <ColumnRow key={c.position} desk={desk} column={c} possible={run.possible} channels={channels} />)}
+            : <ColumnRow key={c.position} desk={desk} column={c} run={run} channels={channels} />)}
         </tbody>
       </table>
       {shown.length < run.columns.length && (
@@ -147,7 +144,7 @@ function ColumnHead({ column }: { column: RunColumn }) {
   );
 }
 
-function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column: RunColumn; possible: readonly PossibleChannel[]; channels: readonly ChannelTaken[] }) {
+function ColumnRow({ desk, column, run: { possible, controls }, channels }: { desk: MapDesk; column: RunColumn; run: RunDetail; channels: readonly ChannelTaken[] }) {
   const is = atColumn(channels, column.position);
   const kind = possible.find((p) => p.channel === is?.channel);
   const elsewhere = (channel: string): string => {
@@ -160,7 +157,8 @@ function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column
       <ColumnHead column={column} />
       <td>
         <select
-          aria-label={`Column ${column.position}, ${column.header}, is taken for`}
+          data-setting={is ? `channels.${is.channel}.column` : undefined}
+          aria-label={`Column ${column.position}, ${column.header}, ${controls.taken_for}`}
           value={is?.channel ?? ''}
           onChange={(e) => { const { value: channel } = e.currentTarget; desk.remap((all) => taken(all, column.position, channel)); }}
         >
@@ -172,6 +170,7 @@ function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column
       <td>
         {is && (
           <select
+            data-setting={`channels.${is.channel}.unit`}
             aria-label={`Unit of column ${column.position}, ${column.header}`}
             value={is.unit ?? ''}
             onChange={(e) => { const { value: unit } = e.currentTarget; desk.remap((all) => inUnitOf(all, column.position, unit)); }}
@@ -186,7 +185,7 @@ function ColumnRow({ desk, column, possible, channels }: { desk: MapDesk; column
   );
 }
 
-function Constants({ desk, possible, channels }: { desk: MapDesk; possible: readonly PossibleChannel[]; channels: readonly ChannelTaken[] }) {
+function Constants({ desk, run: { possible, controls }, channels }: { desk: MapDesk; run: RunDetail; channels: readonly ChannelTaken[] }) {
   const channel = useSignal('');
   const value = useSignal('');
   const free = possible.filter((p) => channels.every((c) => c.channel !== p.channel));
@@ -194,11 +193,11 @@ function Constants({ desk, possible, channels }: { desk: MapDesk; possible: read
   const ready = channel.value !== '' && value.value.trim() !== '';
   return (
     <fieldset class="constants">
-      <legend>One value for the whole run</legend>
+      <legend>{controls.constant}</legend>
       {constants(channels).map((c) => (
         <p key={c.channel} class="line">
           <b>{title(c.channel)}</b> {c.constant}
-          <button type="button" onClick={() => desk.remap((all) => held(all, c.channel, ''))}>Take back<span class="unseen"> {title(c.channel)}</span></button>
+          <button type="button" data-setting={`channels.${c.channel}.constant`} onClick={() => desk.remap((all) => held(all, c.channel, ''))}>Take back<span class="unseen"> {title(c.channel)}</span></button>
         </p>
       ))}
       <div class="beside">

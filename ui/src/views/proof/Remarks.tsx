@@ -25,10 +25,21 @@ function List({ findings }: { findings: readonly Remark[] }) {
         <li key={`${f.key} ${i}`}>
           {f.severity !== 'note' && <b class={f.severity}>{f.severity}: </b>}
           {placed(f)}{f.message}
+          {f.control !== undefined && <> <button type="button" class="link" onClick={(event) => go(event.currentTarget, f.control ?? '')}>Go there</button></>}
         </li>
       ))}
     </ul>
   );
+}
+
+/** The control of a setting of the map the finding stands in, or the nearest of its kind. */
+function go(from: Element, setting: string): void {
+  const all = [...(from.closest('.mapping')?.querySelectorAll<HTMLElement>('[data-setting]') ?? [])];
+  const named = (key: string): HTMLElement | undefined => all.find((e) => e.dataset['setting'] === key) ?? all.find((e) => e.dataset['setting']?.startsWith(`${key}.`));
+  const block = setting.replace(/\.[a-z_]+$/, '');
+  const control = named(setting.replace(/position$/, 'column')) ?? named(setting) ?? named(block) ?? named(block.replace(/\.[a-z_]+$/, ''));
+  control?.scrollIntoView({ block: 'center' });
+  control?.focus({ preventScroll: true });
 }
 
 function placed({ place, line, column }: Remark): string {

@@ -1,5 +1,6 @@
 package hotday.app.cli;
 
+import hotday.app.web.PageWording;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.signals.channel.ChannelMap;
@@ -105,7 +106,8 @@ final class DemoCommand implements Callable<Integer> {
         List<String> fit = List.of(ChannelMap.nameOf(car.commissioning()));
         List<String> predict = List.of(ChannelMap.nameOf(car.another()));
         Proofs proofs = Shop.open(shop.folder()).proofs();
-        proofs.signOff(name, proofs.keep(new ProofOrder(name, fit, predict, false, seed), "demo", sheet, proof));
+        ProofOrder order = new ProofOrder(name, fit, predict, false, seed);
+        proofs.signOff(name, proofs.keep(order, "demo", PageWording.PAGE, sheet, proof));
     }
 
     private Proof prove(DemoShop shop, BuildSheet sheet, VirtualCar car) {

@@ -120,7 +120,8 @@ final class PredictCommand implements Callable<Integer> {
                         build,
                         TypedText.read(build),
                         steady,
-                        share -> console.progress("one value after the other", share))
+                        share -> console.progress("one value after the other", share),
+                        () -> false)
                 : List.of();
         console.clear();
         if (json) {
@@ -201,7 +202,7 @@ final class PredictCommand implements Callable<Integer> {
         VehicleSpec spec = sheet.vehicle();
         List<Case> all = Cases.ofBuild(build);
         Case like = RoadMap.like(all);
-        RoadMap roads = RoadMap.of(spec, Plant.compile(spec), like);
+        RoadMap roads = RoadMap.of(spec, Plant.compile(spec), like, () -> false);
         Display show = new Display(sheet.units());
         byte[] svg = RoadMapChart.of(spec, roads, show).svg().getBytes(StandardCharsets.UTF_8);
         String name = file.getFileName().toString();

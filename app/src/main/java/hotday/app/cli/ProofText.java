@@ -1,6 +1,7 @@
 package hotday.app.cli;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.Wording;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.study.events.Estimate;
@@ -166,7 +167,7 @@ final class ProofText {
         }
         out.add("  Cautions:");
         best.stream()
-                .flatMap(t -> Stream.of(t.caution().split("; ")))
+                .flatMap(t -> Stream.of(t.caution().said(Wording.FILE).split("; ")))
                 .distinct()
                 .forEach(c -> out.add("    - " + c));
     }

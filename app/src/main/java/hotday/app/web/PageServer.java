@@ -1,9 +1,11 @@
 package hotday.app.web;
 
+import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.study.shop.Bench;
 import hotday.study.shop.Shop;
+import hotday.study.workspace.AtomicFile;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.ContentTooLargeResponse;
@@ -113,13 +115,25 @@ public final class PageServer implements AutoCloseable {
                 files.precompressMaxSize = (int) LARGEST;
             });
         }
-        config.routes.exception(InputException.class, (e, ctx) -> Reply.findings(ctx, 422, e.findings()));
+        config.routes.exception(InputException.class, PageServer::wrongInput);
         config.routes.exception(
                 JacksonException.class,
                 (e, ctx) -> Reply.error(ctx, 400, "not-json", "this request cannot be read as JSON"));
         config.routes.exception(HttpResponseException.class, PageServer::refused);
         config.routes.exception(Exception.class, (e, ctx) -> ourFault(ctx));
         config.routes.error(404, PageServer::notFound);
+    }
+
+    /** What was sent has faults; or it has none, and the disk does not take it. */
+    private static void wrongInput(InputException e, Context ctx) {
+        Optional<Finding> disk = e.findings().stream()
+                .filter(f -> f.key().equals(AtomicFile.CANNOT_WRITE))
+                .findFirst();
+        if (disk.isPresent()) {
+            Reply.error(ctx, 507, AtomicFile.CANNOT_WRITE, Reply.sentence(disk.get()));
+        } else {
+            Reply.findings(ctx, 422, e.findings());
+        }
     }
 
     private static void refused(HttpResponseException e, Context ctx) {

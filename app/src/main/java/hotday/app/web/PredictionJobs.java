@@ -69,7 +69,10 @@ final class PredictionJobs {
                 spec, hot, spec.designAmbient(), SEED, share -> job.at("ceilings", 0.95 * share), job::cancelled);
         List<WarmUp> cold = bench.cases().stream()
                 .filter(Case::forCold)
-                .map(c -> WarmUp.of(spec, Plant.compile(spec), c))
+                .map(c -> {
+                    job.endWhenCancelled();
+                    return WarmUp.of(spec, Plant.compile(spec), c);
+                })
                 .toList();
         ObjectNode result = PredictJson.of(sheet, ceilings, cold);
         Reply.number(result, "day_degC", spec.designAmbient() - CELSIUS);
@@ -79,7 +82,8 @@ final class PredictionJobs {
     private static ObjectNode map(BuildSheet sheet, Bench.Opened opened, Bench bench, Job job) {
         VehicleSpec spec = sheet.vehicle();
         job.at("speeds and grades", 0.0);
-        ObjectNode result = PredictJson.map(RoadMap.of(spec, Plant.compile(spec), RoadMap.like(bench.cases())));
+        ObjectNode result =
+                PredictJson.map(RoadMap.of(spec, Plant.compile(spec), RoadMap.like(bench.cases()), job::cancelled));
         Reply.number(result, "day_degC", spec.designAmbient() - CELSIUS);
         return result;
     }
@@ -89,7 +93,11 @@ final class PredictionJobs {
                 bench.cases().stream().filter(c -> c.steady() && !c.forCold()).toList();
         ObjectNode result = Reply.object();
         List<Sensitivity.Row> rows = Sensitivity.of(
-                bench.path(), opened.text(), steady, share -> job.at("one value after the other", share));
+                bench.path(),
+                opened.text(),
+                steady,
+                share -> job.at("one value after the other", share),
+                job::cancelled);
         PredictJson.sensitivity(result, steady, rows);
         Map<String, String> titles = new LinkedHashMap<>();
         steady.forEach(c -> titles.put(c.id(), c.title()));

@@ -45,7 +45,7 @@ final class ProofRoutes {
         proofs.check(order);
         return job -> Reply.object()
                 .put("build", bench.id())
-                .put("proof", proofs.make(order, job.id(), job::at, job::cancelled));
+                .put("proof", proofs.make(order, job.id(), PageWording.PAGE, job::at, job::cancelled));
     }
 
     private static List<String> names(JsonNode asked, String key) {

@@ -6,6 +6,7 @@ import hotday.study.shop.Bench;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -16,6 +17,8 @@ import tools.jackson.databind.node.ObjectNode;
 final class Reply {
     static final String JSON = "application/json";
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private static final String MAP_FILE = "channels.yaml";
 
     private Reply() {}
 
@@ -44,6 +47,16 @@ final class Reply {
         json(ctx, status, object().put("error", key).put("message", message));
     }
 
+    /** A finding about a file as one sentence, the file by its bare name. */
+    static String sentence(Finding finding) {
+        return finding.place().map(p -> bare(p.file()) + " ").orElse("")
+                + finding.sentence().said(PageWording.PAGE);
+    }
+
+    private static String bare(String file) {
+        return file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
+    }
+
     /** The sheet has faults. */
     static void findings(Context ctx, int status, List<Finding> findings) {
         ObjectNode node = object().put("in_order", false);
@@ -56,16 +69,25 @@ final class Reply {
             ObjectNode node = array.addObject();
             node.put("severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT));
             node.put("key", finding.key());
-            node.put("message", finding.message());
+            node.put("message", finding.sentence().said(PageWording.PAGE));
             node.put("sheet_key", Bench.key(finding).orElse(null));
-            finding.place().filter(p -> Bench.key(finding).isEmpty()).ifPresent(p -> at(node, p));
+            Optional<String> control = PageWording.control(finding);
+            control.ifPresent(key -> node.put("control", key));
+            finding.place()
+                    .filter(p -> control.isEmpty() || !inMap(p))
+                    .filter(p -> Bench.key(finding).isEmpty())
+                    .ifPresent(p -> at(node, p));
         }
+    }
+
+    /** Of a map the page shows controls, not lines. */
+    private static boolean inMap(Place place) {
+        return place.file().endsWith(MAP_FILE);
     }
 
     private static void at(ObjectNode node, Place place) {
         if (place.line() > 0) {
-            String file = place.file();
-            node.put("file", file.substring(Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1));
+            node.put("file", bare(place.file()));
             node.put("line", place.line()).put("column", place.column());
         }
     }

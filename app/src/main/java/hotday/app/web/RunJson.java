@@ -52,6 +52,7 @@ final class RunJson {
         for (ModelChannel channel : ModelChannel.values()) {
             possible(possible.addObject(), channel);
         }
+        PageWording.put(root.putObject("controls"));
         if (look.recording().isPresent()) {
             root.set("recording", recording(look.recording().get()));
         } else {
@@ -63,7 +64,7 @@ final class RunJson {
 
     private static void possible(ObjectNode node, ModelChannel channel) {
         node.put("channel", channel.key());
-        node.put("title", channel.key().replace('_', ' '));
+        node.put("title", PageWording.title(channel));
         ArrayNode units = node.putArray("units");
         for (Unit unit : channel.quantity().units()) {
             units.add(unit.symbol().isEmpty() ? "1" : unit.symbol());

@@ -10,6 +10,8 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.TooManyRequestsResponse;
 import io.javalin.router.JavalinDefaultRoutingApi;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Optional;
@@ -53,11 +55,13 @@ final class RunRoutes {
         ObjectNode root = Reply.object();
         ArrayNode all = root.putArray("runs");
         runs.all().forEach(run -> all.add(RunJson.of(run)));
+        root.put("largest_bytes", Runs.LARGEST);
         Reply.json(ctx, 200, root);
     }
 
     private void take(Context ctx) {
         if (!sending.tryAcquire()) {
+            drain(ctx);
             throw new TooManyRequestsResponse("other recordings are on their way; send this one when they are there");
         }
         try {
@@ -73,10 +77,27 @@ final class RunRoutes {
                         "another recording has this name; nothing was kept. Give it another one.");
             }
         } catch (InputException wrong) {
-            boolean large = wrong.findings().get(0).key().equals(ArrivingFile.TOO_LARGE);
-            Reply.findings(ctx, large ? 413 : 422, wrong.findings());
+            if (!wrong.findings().get(0).key().equals(ArrivingFile.TOO_LARGE)) {
+                throw wrong;
+            }
+            Reply.findings(ctx, 413, wrong.findings());
         } finally {
             sending.release();
+            drain(ctx);
+        }
+    }
+
+    /** Somebody who is still sending hears an answer only when what is sent is taken off the line; for ever is not waited. */
+    private static void drain(Context ctx) {
+        byte[] chunk = new byte[1 << 16];
+        long left = Runs.LARGEST;
+        try {
+            InputStream in = ctx.bodyInputStream();
+            for (int read = in.read(chunk); read >= 0 && left > 0; read = in.read(chunk)) {
+                left -= read;
+            }
+        } catch (IOException e) {
+            // nobody sends any more
         }
     }
 

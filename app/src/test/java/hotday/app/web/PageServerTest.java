@@ -101,6 +101,25 @@ class PageServerTest {
     }
 
     @Test
+    void aSheetTheDiskDoesNotTakeIsNoFaultOfTheSheet() throws IOException {
+        Path sheet = folder.resolve("builds/heron/build.yaml");
+        String before = Files.readString(sheet);
+        String version = json(send(ask("api/builds/heron"))).get("version").asString();
+        String body = "{\"version\":\"" + version + "\"," + RAISE.substring(1);
+        try (ReadOnly closed = ReadOnly.of(sheet.getParent())) {
+            HttpResponse<String> refused = change("PUT", "api/builds/heron", body);
+            assertThat(refused.statusCode()).isEqualTo(507);
+            assertThat(json(refused).get("error").asString()).isEqualTo("cannot-write");
+            assertThat(json(refused).get("message").asString())
+                    .startsWith("build.yaml cannot be written (no permission); nothing was changed.")
+                    .doesNotContain(folder.toString());
+            assertThat(json(refused).has("findings")).isFalse();
+        }
+        assertThat(sheet).content().isEqualTo(before);
+        assertThat(change("PUT", "api/builds/heron", body).statusCode()).isEqualTo(200);
+    }
+
+    @Test
     void faultsComeBackAtTheirKeysAndNothingElse() {
         JsonNode wrong = json(change(
                 "POST", "api/builds/heron/try", "{\"changes\":[{\"key\":\"radiator.depth\",\"value\":\"52\"}]}"));

@@ -8,10 +8,13 @@ import hotday.study.shop.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /** What a sheet predicts, asked for over HTTP. */
@@ -98,6 +101,25 @@ class PredictionJobsTest {
             assertThat(largest).as(row.get("key").asString()).isLessThanOrEqualTo(before);
             before = largest;
         }
+    }
+
+    /** Long before it would be done. */
+    @ParameterizedTest
+    @ValueSource(strings = {"map", "sensitivity", "intervals"})
+    void whatIsTakenBackEndsWithinASecond(String kind) throws InterruptedException {
+        page.get("api/builds/heron");
+        String id = PageClient.json(page.change("POST", "api/jobs", "{\"kind\":\"" + kind + "\",\"build\":\"heron\"}"))
+                .get("id")
+                .asString();
+        page.until("api/jobs/" + id, j -> j.get("state").asString().equals("running"));
+        long asked = System.nanoTime();
+        page.change("DELETE", "api/jobs/" + id, "{}");
+        JsonNode job =
+                page.until("api/jobs/" + id, j -> !j.get("state").asString().equals("running"));
+        double waited = 1e-9 * (System.nanoTime() - asked);
+        System.out.printf(Locale.ROOT, "%s cancelled after %.3f s%n", kind, waited);
+        assertThat(job.get("state").asString()).isEqualTo("cancelled");
+        assertThat(waited).isLessThan(1.0);
     }
 
     @Test

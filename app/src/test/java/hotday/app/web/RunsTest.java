@@ -263,10 +263,27 @@ class RunsTest {
         assertThat(folder.resolve("runs/a.csv.gz")).doesNotExist();
     }
 
+    /** As a disk that takes nothing: where the folder should be stands a file. */
+    @Test
+    void aRecordingTheDiskDoesNotTakeIsNoFaultOfTheRecording() throws IOException {
+        Path runs = folder.resolve("runs");
+        Files.deleteIfExists(runs);
+        Files.writeString(runs, "in the way");
+        HttpResponse<String> answer = send("a.csv", PLAIN);
+        assertThat(answer.statusCode()).isEqualTo(507);
+        assertThat(PageClient.json(answer).get("error").asString()).isEqualTo("cannot-write");
+        assertThat(PageClient.json(answer).get("message").asString())
+                .startsWith("a.csv cannot be kept (a file stands where a folder is needed)");
+        Files.delete(runs);
+        assertThat(send("a.csv", PLAIN).statusCode()).isEqualTo(201);
+    }
+
     @Test
     void aFileWithoutEndIsBrokenOffAtTheLimit() {
         HttpResponse<String> answer = page.upload("a.csv", BodyPublishers.ofInputStream(Endless::new));
         assertThat(answer.statusCode()).isEqualTo(413);
+        assertThat(PageClient.json(page.get("api/runs")).get("largest_bytes").asLong())
+                .isEqualTo(256_000_000);
         assertThat(folder.resolve("runs")).isEmptyDirectory();
         assertThat(page.get("api/runs").statusCode()).isEqualTo(200);
     }

@@ -11,24 +11,40 @@ import java.util.Optional;
  * unit ({@code peak_degC}, {@code offset_K}).
  */
 public record Finding(
-        String key, Severity severity, Optional<Place> place, String message, Map<String, Object> values) {
+        String key, Severity severity, Optional<Place> place, Sentence sentence, Map<String, Object> values) {
     public Finding {
         Objects.requireNonNull(key, "key");
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(place, "place");
-        Objects.requireNonNull(message, "message");
+        Objects.requireNonNull(sentence, "sentence");
         values = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
 
+    public Finding(String key, Severity severity, Optional<Place> place, String message, Map<String, Object> values) {
+        this(key, severity, place, Sentence.of(message), values);
+    }
+
     public static Finding fault(String key, Place place, String message) {
+        return fault(key, place, Sentence.of(message));
+    }
+
+    public static Finding fault(String key, Place place, Sentence message) {
         return new Finding(key, Severity.FAULT, Optional.of(place), message, Map.of());
     }
 
     public static Finding warning(String key, Place place, String message) {
+        return warning(key, place, Sentence.of(message));
+    }
+
+    public static Finding warning(String key, Place place, Sentence message) {
         return new Finding(key, Severity.WARNING, Optional.of(place), message, Map.of());
     }
 
     public static Finding warning(String key, String message) {
+        return warning(key, Sentence.of(message));
+    }
+
+    public static Finding warning(String key, Sentence message) {
         return new Finding(key, Severity.WARNING, Optional.empty(), message, Map.of());
     }
 
@@ -37,6 +53,10 @@ public record Finding(
     }
 
     public static Finding note(String key, Place place, String message) {
+        return note(key, place, Sentence.of(message));
+    }
+
+    public static Finding note(String key, Place place, Sentence message) {
         return new Finding(key, Severity.NOTE, Optional.of(place), message, Map.of());
     }
 
@@ -44,12 +64,17 @@ public record Finding(
     public Finding with(String valueKey, Object value) {
         Map<String, Object> more = new LinkedHashMap<>(values);
         more.put(valueKey, value);
-        return new Finding(key, severity, place, message, more);
+        return new Finding(key, severity, place, sentence, more);
+    }
+
+    /** As said to somebody who has the file open. */
+    public String message() {
+        return sentence.said(Wording.FILE);
     }
 
     /** One line for a person: {@code place: message}. */
     @Override
     public String toString() {
-        return place.map(p -> p + ": " + message).orElse(message);
+        return place.map(p -> p + ": " + message()).orElseGet(this::message);
     }
 }

@@ -26,6 +26,10 @@ public final class InputException extends RuntimeException {
         return new InputException(Finding.fault(key, place, message));
     }
 
+    public static InputException at(Place place, String key, Sentence message) {
+        return new InputException(Finding.fault(key, place, message));
+    }
+
     /** Every fault found, in the order of the file. */
     public List<Finding> findings() {
         return findings;

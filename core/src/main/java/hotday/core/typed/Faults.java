@@ -3,6 +3,7 @@ package hotday.core.typed;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,8 +13,9 @@ public final class Faults {
     private final List<Finding> faults = new ArrayList<>();
     private final List<Finding> remarks = new ArrayList<>();
 
-    void add(String key, Place place, String message) {
-        Finding fault = Finding.fault(key, place, message);
+    /** @param message pieces of a {@link Sentence} */
+    void add(String key, Place place, Object... message) {
+        Finding fault = Finding.fault(key, place, Sentence.of(message));
         if (!faults.contains(fault)) { // a block may be asked for twice, its faults are told once
             faults.add(fault);
         }

@@ -1,6 +1,7 @@
 package hotday.core.typed;
 
 import hotday.core.finding.Place;
+import hotday.core.finding.Setting;
 import hotday.core.unit.Amount;
 import hotday.core.unit.Nearest;
 import hotday.core.unit.Quantity;
@@ -77,8 +78,16 @@ public final class TypedMap {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    /** Books a fault at a key. */
-    public void fault(String key, String message) {
+    private Setting named(String key) {
+        return Setting.named(full(key), "'" + full(key) + "'");
+    }
+
+    /**
+     * Books a fault at a key.
+     *
+     * @param message pieces of a {@link hotday.core.finding.Sentence}
+     */
+    public void fault(String key, Object... message) {
         faults.add("value-wrong", place(key), message);
     }
 
@@ -98,13 +107,15 @@ public final class TypedMap {
                 faults.add(
                         "unknown-key",
                         keyPlaces.get(key),
-                        "'" + full(key) + "' is not a key known here" + meant + ". Known: " + String.join(", ", list));
+                        named(key),
+                        " is not a key known here",
+                        meant + ". Known: " + String.join(", ", list));
             }
         }
     }
 
     private <T> Optional<T> missing(String key, String what) {
-        faults.add("key-missing", place, "'" + full(key) + "' is missing: " + what);
+        faults.add("key-missing", place, named(key), " is missing: ", what);
         return Optional.empty();
     }
 
@@ -130,7 +141,7 @@ public final class TypedMap {
         if (node instanceof MappingNode mapping) {
             return Optional.of(new TypedMap(mapping, keyPlaces.get(key), faults, full(key)));
         }
-        faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must hold lines such as 'key: value'");
+        faults.add("not-a-mapping", placeOf(node), named(key), " must hold lines such as 'key: value'");
         return Optional.empty();
     }
 
@@ -144,7 +155,7 @@ public final class TypedMap {
             if (node instanceof MappingNode mapping) {
                 out.add(new TypedMap(mapping, placeOf(node), faults, full(key)));
             } else {
-                faults.add("not-a-mapping", placeOf(node), "'" + full(key) + "' must list blocks such as {key: value}");
+                faults.add("not-a-mapping", placeOf(node), named(key), " must list blocks such as {key: value}");
             }
         }
         return out;
@@ -163,10 +174,7 @@ public final class TypedMap {
         if (node instanceof ScalarNode scalar) {
             return Optional.of(scalar.getValue());
         }
-        faults.add(
-                "value-wrong",
-                placeOf(node),
-                "'" + full(key) + "' must be a single value, a list or block stands here");
+        faults.add("value-wrong", placeOf(node), named(key), " must be a single value, a list or block stands here");
         return Optional.empty();
     }
 
@@ -180,8 +188,9 @@ public final class TypedMap {
             faults.add(
                     "word-wrong",
                     place(key),
-                    "'" + full(key) + "' is '" + text.get() + "', it must be one of " + String.join(", ", allowed)
-                            + meant);
+                    named(key),
+                    " is '",
+                    text.get() + "', it must be one of " + String.join(", ", allowed) + meant);
             return Optional.empty();
         }
         return text;
@@ -190,7 +199,7 @@ public final class TypedMap {
     public Optional<String> requiredText(String key) {
         Optional<String> text = has(key) ? text(key) : missing(key, "a text is needed");
         if (text.isPresent() && text.get().isBlank()) {
-            faults.add("value-wrong", place(key), "'" + full(key) + "' must not be empty");
+            faults.add("value-wrong", place(key), named(key), " must not be empty");
         }
         return text;
     }
@@ -213,10 +222,10 @@ public final class TypedMap {
     }
 
     private Optional<Double> read(String key, Quantity quantity, double low, double high) {
-        return scalar(key).flatMap(typed -> parse(full(key), typed, place(key), quantity, low, high));
+        return scalar(key).flatMap(typed -> parse(named(key), typed, place(key), quantity, low, high));
     }
 
-    private Optional<Double> parse(String name, String typed, Place at, Quantity quantity, double low, double high) {
+    private Optional<Double> parse(Setting name, String typed, Place at, Quantity quantity, double low, double high) {
         try {
             Amount amount = Units.amount(quantity, typed);
             double si = amount.si();
@@ -227,10 +236,11 @@ public final class TypedMap {
             faults.add(
                     "out-of-range",
                     at,
-                    "'" + name + "' is " + typed.strip() + "; it must lie between " + unit.text(low) + " and "
-                            + unit.text(high));
+                    name,
+                    " is ",
+                    typed.strip() + "; it must lie between " + unit.text(low) + " and " + unit.text(high));
         } catch (UnitException e) {
-            faults.add(e.key(), at, "'" + name + "': " + e.getMessage());
+            faults.add(e.key(), at, name, ": ", e.getMessage());
         }
         return Optional.empty();
     }
@@ -249,12 +259,11 @@ public final class TypedMap {
             faults.add(
                     "out-of-range",
                     place(key),
-                    "'" + full(key) + "' is " + value + "; it must lie between " + low + " and " + high);
+                    named(key),
+                    " is ",
+                    value + "; it must lie between " + low + " and " + high);
         } catch (NumberFormatException e) {
-            faults.add(
-                    "number-wrong",
-                    place(key),
-                    "'" + full(key) + "' is '" + typed.get() + "'; a whole number is needed");
+            faults.add("number-wrong", place(key), named(key), " is '", typed.get() + "'; a whole number is needed");
         }
         return otherwise;
     }
@@ -268,7 +277,7 @@ public final class TypedMap {
         try {
             return Optional.of(Units.unit(quantity, typed.get()));
         } catch (UnitException e) {
-            faults.add(e.key(), place(key), "'" + full(key) + "': " + e.getMessage());
+            faults.add(e.key(), place(key), named(key), ": ", e.getMessage());
             return Optional.empty();
         }
     }
@@ -280,12 +289,11 @@ public final class TypedMap {
         }
         if (node instanceof SequenceNode list) {
             if (list.getValue().isEmpty()) {
-                faults.add(
-                        "value-wrong", placeOf(node), "'" + full(key) + "' is an empty list; fill it or take it out");
+                faults.add("value-wrong", placeOf(node), named(key), " is an empty list; fill it or take it out");
             }
             return list.getValue();
         }
-        faults.add("not-a-list", placeOf(node), "'" + full(key) + "' must be a list such as [a, b]");
+        faults.add("not-a-list", placeOf(node), named(key), " must be a list such as [a, b]");
         return List.of();
     }
 
@@ -296,7 +304,7 @@ public final class TypedMap {
             if (node instanceof ScalarNode scalar) {
                 out.add(scalar.getValue());
             } else {
-                faults.add("value-wrong", placeOf(node), "'" + full(key) + "' must list single words");
+                faults.add("value-wrong", placeOf(node), named(key), " must list single words");
             }
         }
         return out;
@@ -313,7 +321,9 @@ public final class TypedMap {
                 faults.add(
                         "word-wrong",
                         place(key),
-                        "'" + full(key) + "' lists '" + word + "', it may list " + String.join(", ", allowed));
+                        named(key),
+                        " lists '",
+                        word + "', it may list " + String.join(", ", allowed));
                 return List.of();
             }
         }
@@ -344,12 +354,9 @@ public final class TypedMap {
 
     private Optional<Double> item(String key, Node node, Quantity quantity, double low, double high) {
         if (node instanceof ScalarNode scalar) {
-            return parse(full(key), scalar.getValue(), placeOf(node), quantity, low, high);
+            return parse(named(key), scalar.getValue(), placeOf(node), quantity, low, high);
         }
-        faults.add(
-                "value-wrong",
-                placeOf(node),
-                "'" + full(key) + "' must list values such as '" + quantity.example() + "'");
+        faults.add("value-wrong", placeOf(node), named(key), " must list values such as '", quantity.example() + "'");
         return Optional.empty();
     }
 
@@ -368,7 +375,9 @@ public final class TypedMap {
                 faults.add(
                         "not-a-pair",
                         placeOf(node),
-                        "'" + full(key) + "' must list pairs such as [" + x.example() + ", " + y.example() + "]");
+                        named(key),
+                        " must list pairs such as [",
+                        x.example() + ", " + y.example() + "]");
                 whole = false;
                 continue;
             }
@@ -379,7 +388,7 @@ public final class TypedMap {
                 continue;
             }
             if (!out.isEmpty() && a.get() <= out.get(out.size() - 1).get(0)) {
-                faults.add("not-rising", placeOf(node), "'" + full(key) + "' must rise from pair to pair");
+                faults.add("not-rising", placeOf(node), named(key), " must rise from pair to pair");
                 whole = false;
             }
             out.add(List.of(a.get(), b.get()));

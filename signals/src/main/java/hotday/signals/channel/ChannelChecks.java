@@ -2,10 +2,12 @@ package hotday.signals.channel;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import hotday.core.finding.Severity;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
 import hotday.core.unit.Units;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -77,21 +79,21 @@ final class ChannelChecks {
     }
 
     private void blanks(List<Channel> recorded) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
+        Map<ModelChannel, Integer> counts = new LinkedHashMap<>();
         for (Channel c : recorded) {
             if (c.count(Channel.BLANK) > 0) {
-                counts.put(c.kind().key(), c.count(Channel.BLANK));
+                counts.put(c.kind(), c.count(Channel.BLANK));
             }
         }
         if (!counts.isEmpty()) {
-            String list = String.join(
-                    ", ",
-                    counts.entrySet().stream()
-                            .map(e -> e.getKey() + " " + e.getValue())
-                            .toList());
-            findings.add(Finding.note(
-                            "samples-blank", Place.of(file), "samples without a value, of " + time.length + ": " + list)
-                    .with("samples", counts));
+            List<Object> list = new ArrayList<>();
+            Map<String, Integer> samples = new LinkedHashMap<>();
+            counts.forEach((kind, count) -> {
+                list.add(Sentence.of(list.isEmpty() ? "" : ", ", Named.channel(kind), " ", count));
+                samples.put(kind.key(), count);
+            });
+            Sentence said = Sentence.of("samples without a value, of ", time.length, ": ", Sentence.of(list.toArray()));
+            findings.add(Finding.note("samples-blank", Place.of(file), said).with("samples", samples));
         }
     }
 
@@ -101,22 +103,34 @@ final class ChannelChecks {
                 Channel.OUT_OF_RANGE,
                 Severity.WARNING,
                 "samples-out-of-range",
-                "lie outside what can be right and are left out; if they are right, widen 'range' in the channel map");
-        report(c, Channel.SPIKE, Severity.NOTE, "samples-spike", "lie far from the samples around and are left out");
-        report(c, Channel.CLIPPED, Severity.NOTE, "samples-clipped", "lie beyond floor or ceiling and are moved there");
+                Sentence.of(
+                        "lie outside what can be right and are left out; if they are right, widen ",
+                        Named.key(c.kind(), "range", "'range' in the channel map")));
+        report(
+                c,
+                Channel.SPIKE,
+                Severity.NOTE,
+                "samples-spike",
+                Sentence.of("lie far from the samples around and are left out"));
+        report(
+                c,
+                Channel.CLIPPED,
+                Severity.NOTE,
+                "samples-clipped",
+                Sentence.of("lie beyond floor or ceiling and are moved there"));
         if (c.good() == 0) {
-            faults.add(Finding.fault("channel-empty", Place.of(file), named(c) + " holds no usable sample")
+            faults.add(Finding.fault("channel-empty", Place.of(file), Sentence.of(named(c), " holds no usable sample"))
                     .with("channel", c.kind().key()));
         } else if (time.length > 1 && stands(c)) {
             constant(c);
         }
     }
 
-    private static String named(Channel c) {
-        return c.kind().key() + " (column '" + c.column() + "')";
+    private static Sentence named(Channel c) {
+        return Sentence.of(Named.channel(c.kind()), " (column '" + c.column() + "')");
     }
 
-    private void report(Channel c, byte bit, Severity severity, String key, String what) {
+    private void report(Channel c, byte bit, Severity severity, String key, Sentence what) {
         int n = c.count(bit);
         if (n == 0) {
             return;
@@ -126,7 +140,7 @@ final class ChannelChecks {
             first++;
         }
         Place place = new Place(file, lines[first], columns.get(c.kind()));
-        String message = n + " of " + time.length + " samples of " + named(c) + " " + what;
+        Sentence message = Sentence.of(n + " of " + time.length + " samples of ", named(c), " ", what);
         Finding finding =
                 severity == Severity.NOTE ? Finding.note(key, place, message) : Finding.warning(key, place, message);
         findings.add(finding.with("channel", c.kind().key()).with("samples", n));
@@ -151,8 +165,9 @@ final class ChannelChecks {
                 .filter(v -> !Double.isNaN(v))
                 .findFirst()
                 .orElseThrow();
-        String message = named(c) + " is " + shown(c, si) + " in all " + n
-                + (n == time.length ? " rows" : " rows that have a value");
+        Sentence message = Sentence.of(
+                named(c),
+                " is " + shown(c, si) + " in all " + n + (n == time.length ? " rows" : " rows that have a value"));
         int running = samplesBeyond(ModelChannel.ENGINE_SPEED, RUNS);
         int moving = samplesBeyond(ModelChannel.VEHICLE_SPEED, MOVES);
         boolean still = time[time.length - 1] - time[0] >= LONGEST_STILL;
@@ -161,18 +176,27 @@ final class ChannelChecks {
                     c,
                     n,
                     si,
-                    message + " while the engine runs in " + running
-                            + " of them: the channel is dead and is of no use to a model. Map another source, or repair it and"
-                            + " record again.");
+                    Sentence.of(
+                            message,
+                            " while the engine runs in " + running
+                                    + " of them: the channel is dead and is of no use to a model. Map another source, or repair it and"
+                                    + " record again."));
         } else if (c.kind() == ModelChannel.ENGINE_SPEED && si == 0.0 && moving >= ENOUGH) {
-            dead(c, n, si, message + " while the vehicle moves in " + moving + " of them: the channel is dead.");
+            dead(
+                    c,
+                    n,
+                    si,
+                    Sentence.of(message, " while the vehicle moves in " + moving + " of them: the channel is dead."));
         } else if (c.kind() == ModelChannel.COOLANT_TEMPERATURE && still) {
             faults.add(with(
                     Finding.fault(
                             "channel-constant",
                             Place.of(file),
-                            message + ": the sensor or the column is dead. Map another column; if the value is right,"
-                                    + " give it as 'constant'."),
+                            Sentence.of(
+                                    message,
+                                    ": the sensor or the column is dead. Map another column; if the value is right, ",
+                                    Named.value(c.kind(), "constant", "it", "give it as 'constant'"),
+                                    ".")),
                     c,
                     n,
                     si));
@@ -181,14 +205,16 @@ final class ChannelChecks {
         } else {
             findings.add(with(
                     Finding.warning(
-                            "channel-constant", Place.of(file), message + ": check that its sensor was connected"),
+                            "channel-constant",
+                            Place.of(file),
+                            Sentence.of(message, ": check that its sensor was connected")),
                     c,
                     n,
                     si));
         }
     }
 
-    private void dead(Channel c, int samples, double si, String message) {
+    private void dead(Channel c, int samples, double si, Sentence message) {
         findings.add(with(Finding.warning("channel-dead", Place.of(file), message), c, samples, si));
     }
 

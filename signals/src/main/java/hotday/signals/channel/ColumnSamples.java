@@ -2,6 +2,8 @@ package hotday.signals.channel;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.signals.log.Row;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -140,10 +142,12 @@ final class ColumnSamples {
         String shown = firstText.length() > LONGEST_SHOWN ? firstText.substring(0, LONGEST_SHOWN) + "..." : firstText;
         String lines = String.join(
                 ", ", places.stream().map(p -> String.valueOf(p.line())).toList());
-        String message = "column '" + column + "' for " + rule.kind().key() + " should hold numbers; " + texts + " of "
-                + size + " cells hold text, the first is '" + shown + "' (lines " + lines
-                + (texts > PLACES_SHOWN ? ", ..." : "") + "). "
-                + advice(mostly, skip);
+        Sentence message = Sentence.of(
+                "column '" + column + "' for ",
+                Named.channel(rule.kind()),
+                " should hold numbers; " + texts + " of " + size + " cells hold text, the first is '" + shown,
+                "' (lines " + lines + (texts > PLACES_SHOWN ? ", ..." : "") + "). ",
+                advice(mostly, skip));
         Finding finding = refused
                 ? Finding.fault("text-in-number-column", places.get(0), message)
                 : Finding.warning("text-in-number-column", places.get(0), message);
@@ -153,13 +157,20 @@ final class ColumnSamples {
                         .with("lines", places.stream().map(Place::line).toList()));
     }
 
-    private static String advice(boolean mostly, boolean skip) {
+    private Sentence advice(boolean mostly, boolean skip) {
         if (mostly) {
-            return "Map another column, or correct the file.";
+            return Sentence.of("Map another column, or correct the file.");
         }
-        return skip
-                ? "These samples are left out."
-                : "Correct the file, or say in the channel map what to think of it: a word that stands for no value goes"
-                        + " under 'missing'; 'reader: {text: skip}' leaves all such samples out.";
+        if (skip) {
+            return Sentence.of("These samples are left out.");
+        }
+        return Sentence.of(
+                "Correct the file, or say in ",
+                Named.MAP,
+                " what to think of it: a word that stands for no value goes under ",
+                Named.key(rule.kind(), "missing", "'missing'"),
+                "; ",
+                new Setting("reader.text", "skip", "'reader: {text: skip}'"),
+                " leaves all such samples out.");
     }
 }

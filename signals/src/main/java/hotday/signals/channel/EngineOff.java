@@ -2,6 +2,7 @@ package hotday.signals.channel;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import java.util.List;
 import java.util.Map;
 
@@ -39,9 +40,12 @@ final class EngineOff {
             findings.add(Finding.note(
                             "samples-with-engine-off",
                             Place.of(file),
-                            changed + " of " + time.length + " samples of "
-                                    + rule.kind().key() + " were recorded while the engine stood and are replaced by"
-                                    + " the value that the channel map gives for that")
+                            Sentence.of(
+                                    changed + " of " + time.length + " samples of ",
+                                    Named.channel(rule.kind()),
+                                    " were recorded while the engine stood and are replaced by the value that ",
+                                    Named.MAP,
+                                    " gives for that"))
                     .with("channel", rule.kind().key())
                     .with("samples", changed));
         }

@@ -113,8 +113,12 @@ final class MapFile {
         if (map.has("constant") == found) {
             map.fault(
                     "constant",
-                    "'" + kind.key() + "' needs either a column (or its position) or a constant"
-                            + (found ? "; both are given" : ""));
+                    Named.key(kind, "", "'" + kind.key() + "'"),
+                    " needs either ",
+                    Named.key(kind, "column", "a column (or its position)"),
+                    " or ",
+                    Named.key(kind, "constant", "a constant"),
+                    found ? "; both are given" : "");
         }
         return new ChannelRule(
                 kind,

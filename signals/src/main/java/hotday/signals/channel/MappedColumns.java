@@ -2,6 +2,8 @@ package hotday.signals.channel;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.core.unit.Nearest;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
@@ -14,10 +16,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Finds the columns of a map in the header of a file, and their units. Books everything wrong. */
 final class MappedColumns {
     private static final int NAMES_SHOWN = 40;
+    private static final Setting TIME = Setting.named("time", "time");
 
     /**
      * A channel's column.
@@ -41,12 +45,12 @@ final class MappedColumns {
 
     /** Index of a channel's column; empty after a fault. */
     Optional<Integer> column(ChannelRule rule) {
-        return column(rule.column(), rule.position(), rule.kind().key(), rule.place(), rule.optional());
+        return column(rule.column(), rule.position(), Named.channel(rule.kind()), rule.place(), rule.optional());
     }
 
     /** Index of the time column; empty after a fault. */
     Optional<Integer> time(TimeRule rule) {
-        return column(rule.column(), rule.position(), "time", rule.place(), false);
+        return column(rule.column(), rule.position(), TIME, rule.place(), false);
     }
 
     /** Unit of a time column of numbers; seconds after a fault. */
@@ -57,7 +61,13 @@ final class MappedColumns {
             faults.add(Finding.fault(
                     "unit-missing",
                     rule.place(),
-                    "the time column '" + name + "' has no unit: add 'unit: s' (or ms, min, h), or 'clock: hh:mm:ss'"));
+                    Sentence.of(
+                            "the time column '",
+                            name,
+                            "' has no unit: ",
+                            new Setting("time.unit", "s", "add 'unit: s'"),
+                            " (or ms, min, h), or ",
+                            new Setting("time.clock", "hh:mm:ss", "'clock: hh:mm:ss'"))));
         }
         return unit.orElseGet(() -> Units.unit(Quantity.TIME, "s"));
     }
@@ -83,40 +93,47 @@ final class MappedColumns {
             findings.add(Finding.warning(
                     "column-used-twice",
                     mapped.rule().place(),
-                    "column '" + mapped.name() + "' is taken for both " + other.key() + " and "
-                            + mapped.rule().kind().key() + ": check the channel map"));
+                    Sentence.of(
+                            "column '",
+                            mapped.name(),
+                            "' is taken for both ",
+                            Named.channel(other),
+                            " and ",
+                            Named.channel(mapped.rule().kind()),
+                            ": check ",
+                            Named.MAP)));
         }
     }
 
-    private Optional<Integer> column(String name, int position, String key, Place place, boolean optional) {
+    private Optional<Integer> column(String name, int position, Setting what, Place place, boolean optional) {
         List<Integer> named = named(name);
         boolean inside = position > 0 && position <= text.header().size();
         if (named.size() == 1 || (inside && named.contains(position - 1))) {
             return Optional.of(named.size() == 1 ? named.get(0) : position - 1);
         }
         if (inside && named.isEmpty()) {
-            byPosition(name, position, key);
+            byPosition(name, position, what);
             return Optional.of(position - 1);
         }
         if (!named.isEmpty()) {
             faults.add(Finding.fault(
                     "column-twice",
                     new Place(file, text.headerLine(), 0),
-                    "the header has " + named.size() + " columns '" + name + "' (numbers "
-                            + String.join(
-                                    ", ",
-                                    named.stream()
-                                            .map(i -> String.valueOf(i + 1))
-                                            .toList())
-                            + "): say which one is " + key + " with 'position' in the channel map"));
+                    Sentence.of(
+                            "the header has " + named.size() + " columns '" + name + "' (numbers ",
+                            named.stream().map(i -> String.valueOf(i + 1)).collect(Collectors.joining(", ")),
+                            "): say which one is ",
+                            what,
+                            " with ",
+                            Setting.named(what.key() + ".position", "'position' in the channel map"))));
         } else if (optional) {
             findings.add(Finding.note(
                             "column-absent",
                             new Place(file, text.headerLine(), 0),
-                            "no column '" + name + "'; this run has no " + key)
-                    .with("channel", key));
+                            Sentence.of("no column '", name, "'; this run has no ", what))
+                    .with("channel", what.inFile()));
         } else {
-            absent(name, key, place);
+            absent(name, what, place);
         }
         return Optional.empty();
     }
@@ -132,20 +149,22 @@ final class MappedColumns {
         return found;
     }
 
-    private void byPosition(String name, int position, String key) {
+    private void byPosition(String name, int position, Setting what) {
         String there = text.header().get(position - 1);
         if (!name.isEmpty()) {
             findings.add(Finding.note(
                             "column-by-position",
                             new Place(file, text.headerLine(), 0),
-                            "'" + name + "' is not in the header; column " + position + " ('" + there
-                                    + "') is taken for " + key)
-                    .with("channel", key)
+                            Sentence.of(
+                                    "'" + name + "' is not in the header; column " + position + " ('" + there,
+                                    "') is taken for ",
+                                    what))
+                    .with("channel", what.inFile())
                     .with("column", there));
         }
     }
 
-    private void absent(String name, String key, Place place) {
+    private void absent(String name, Setting what, Place place) {
         List<String> header = text.header();
         String nearest = Nearest.to(name, header)
                 .map(n -> " The nearest is '" + n + "'.")
@@ -153,11 +172,16 @@ final class MappedColumns {
         String more = header.size() > NAMES_SHOWN ? " and " + (header.size() - NAMES_SHOWN) + " more" : "";
         String names = String.join(", ", header.subList(0, Math.min(NAMES_SHOWN, header.size())));
         faults.add(Finding.fault(
-                        key.equals("time") ? "no-time-column" : "no-such-column",
+                        what.equals(TIME) ? "no-time-column" : "no-such-column",
                         new Place(file, text.headerLine(), 0),
-                        "no column '" + name + "' for " + key + " (" + place + ")." + nearest + " The header has: "
-                                + names + more)
-                .with("channel", key));
+                        Sentence.of(
+                                "no column '",
+                                name,
+                                "' for ",
+                                what,
+                                new Setting(what.key() + ".place", "", " (" + place + ")"),
+                                "." + nearest + " The header has: " + names + more))
+                .with("channel", what.inFile()));
     }
 
     private Optional<Mapped> mapped(ChannelRule rule, int column) {
@@ -169,8 +193,13 @@ final class MappedColumns {
             faults.add(Finding.fault(
                             "unit-missing",
                             rule.place(),
-                            "column '" + name + "' for " + rule.kind().key() + " has no unit: add one, such as 'unit: "
-                                    + exampleUnit(quantity) + "'")
+                            Sentence.of(
+                                    "column '",
+                                    name,
+                                    "' for ",
+                                    Named.channel(rule.kind()),
+                                    " has no unit: ",
+                                    unit(rule.kind(), exampleUnit(quantity))))
                     .with("channel", rule.kind().key()));
             return Optional.empty();
         }
@@ -183,8 +212,9 @@ final class MappedColumns {
             inHeader.ifPresent(h -> compare(rule, name, h, unit));
             return Optional.of(new Mapped(rule, column, name, unit, false));
         } catch (UnitException e) {
-            faults.add(Finding.fault(e.key(), rule.place(), rule.kind().key() + ": " + e.getMessage())
-                    .with("channel", rule.kind().key()));
+            faults.add(
+                    Finding.fault(e.key(), rule.place(), Sentence.of(Named.channel(rule.kind()), ": ", e.getMessage()))
+                            .with("channel", rule.kind().key()));
             return Optional.empty();
         }
     }
@@ -211,6 +241,10 @@ final class MappedColumns {
         return false;
     }
 
+    private static Setting unit(ModelChannel kind, String example) {
+        return Named.value(kind, "unit", example, "add one, such as 'unit: " + example + "'");
+    }
+
     private static String exampleUnit(Quantity quantity) {
         String example = quantity.example();
         return example.substring(example.indexOf(' ') + 1);
@@ -222,9 +256,12 @@ final class MappedColumns {
             findings.add(Finding.warning(
                             "unit-differs-from-header",
                             rule.place(),
-                            "the channel map says " + unit.symbol() + " for "
-                                    + rule.kind().key() + ", the header says '" + name
-                                    + "'. The map is followed; check which one is right.")
+                            Sentence.of(
+                                    Named.MAP,
+                                    " says " + unit.symbol() + " for ",
+                                    Named.channel(rule.kind()),
+                                    ", the header says '" + name,
+                                    "'. The map is followed; check which one is right."))
                     .with("channel", rule.kind().key()));
         }
     }

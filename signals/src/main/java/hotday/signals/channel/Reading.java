@@ -3,6 +3,7 @@ package hotday.signals.channel;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
 import hotday.core.unit.Units;
@@ -192,9 +193,12 @@ final class Reading {
             findings.add(Finding.note(
                             "gauge-on-standard-air",
                             mapped.rule().place(),
-                            mapped.rule().kind().key()
-                                    + " is a gauge pressure and the run has no barometer: 101.325 kPa is taken for the"
-                                    + " air outside. Map a barometer, or give it as a constant.")
+                            Sentence.of(
+                                    Named.channel(mapped.rule().kind()),
+                                    " is a gauge pressure and the run has no barometer: 101.325 kPa is taken for the"
+                                            + " air outside. Map a barometer, or give it as ",
+                                    Named.key(ModelChannel.BAROMETER, "constant", "a constant"),
+                                    "."))
                     .with("channel", mapped.rule().kind().key()));
         }
         double outside = STANDARD_PRESSURE;

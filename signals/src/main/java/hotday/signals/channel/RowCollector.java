@@ -3,6 +3,8 @@ package hotday.signals.channel;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.signals.log.DelimitedText;
 import hotday.signals.log.Row;
 import java.util.Arrays;
@@ -19,6 +21,8 @@ final class RowCollector implements DelimitedText.RowReader {
     private static final double TIMELESS = 0.05;
 
     private static final int FEW = 3;
+    private static final Setting STAMPS =
+            new Setting("time.clock", "hh:mm:ss", "put 'clock: hh:mm:ss' into the channel map");
 
     private final String file;
     private final DelimitedText text;
@@ -192,11 +196,13 @@ final class RowCollector implements DelimitedText.RowReader {
             faults.add(Finding.fault(
                             "time-unreadable",
                             place(timeless),
-                            timeless.count + " of " + seen + " rows have no readable time in column '"
-                                    + text.header().get(timeColumn) + "'"
-                                    + (clock
-                                            ? "; stamps such as 12:30:05.250 are expected"
-                                            : "; for stamps such as 12:30:05 put 'clock: hh:mm:ss' into the channel map"))
+                            Sentence.of(
+                                    timeless.count + " of " + seen + " rows have no readable time in column '",
+                                    text.header().get(timeColumn),
+                                    clock
+                                            ? "'; stamps such as 12:30:05.250 are expected"
+                                            : "'; for stamps such as 12:30:05 ",
+                                    clock ? "" : STAMPS))
                     .with("rows", timeless.count));
         } else if (timeless.count > 0) {
             warn(

@@ -2,6 +2,8 @@ package hotday.signals.log;
 
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -63,9 +65,11 @@ public final class DelimitedText {
                     Place.of(path.toString()),
                     "no-header",
                     options.header() == 1
-                            ? "no header line in this file: there is nothing in it"
-                            : "the file has " + names + " lines and the names should stand in line " + options.header()
-                                    + ": check 'header' in the channel map");
+                            ? Sentence.of("no header line in this file: there is nothing in it")
+                            : Sentence.of(
+                                    "the file has " + names + " lines and the names should stand in line "
+                                            + options.header() + ": check ",
+                                    Setting.named("reader.header", "'header' in the channel map")));
         } catch (IOException e) {
             throw TextSource.unreadable(path, e);
         }
@@ -133,8 +137,10 @@ public final class DelimitedText {
             throw InputException.at(
                     place,
                     "one-column",
-                    "the header has a single column: names cut by comma, tab or semicolon are expected. If they stand"
-                            + " further down, say so in the channel map, such as 'reader: {header: 3}'");
+                    Sentence.of(
+                            "the header has a single column: names cut by comma, tab or semicolon are expected. If they stand"
+                                    + " further down, say so in ",
+                            new Setting("reader.header", "3", "the channel map, such as 'reader: {header: 3}'")));
         }
         return names;
     }

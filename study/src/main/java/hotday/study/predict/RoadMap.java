@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -51,8 +53,12 @@ public record RoadMap(Case like, List<Double> speeds, List<Double> grades, List<
                 .orElse(cases.get(0));
     }
 
-    /** Works the map out, on all processors; same numbers whatever their count. */
-    public static RoadMap of(VehicleSpec spec, Plant plant, Case like) {
+    /**
+     * Works the map out, on all processors; same numbers whatever their count.
+     *
+     * @param cancelled asked at every square; then {@link CancellationException}
+     */
+    public static RoadMap of(VehicleSpec spec, Plant plant, Case like, BooleanSupplier cancelled) {
         List<Double> speeds = new ArrayList<>();
         List<Double> grades = new ArrayList<>();
         for (double v : SPEEDS) {
@@ -63,9 +69,17 @@ public record RoadMap(Case like, List<Double> speeds, List<Double> grades, List<
         }
         List<Point> points = IntStream.range(0, speeds.size() * grades.size())
                 .parallel()
-                .mapToObj(i -> point(spec, plant, like, speeds.get(i % speeds.size()), grades.get(i / speeds.size())))
+                .mapToObj(i -> wanted(cancelled, i))
+                .map(i -> point(spec, plant, like, speeds.get(i % speeds.size()), grades.get(i / speeds.size())))
                 .toList();
         return new RoadMap(like, speeds, grades, points);
+    }
+
+    private static int wanted(BooleanSupplier cancelled, int square) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException();
+        }
+        return square;
     }
 
     private static Point point(VehicleSpec spec, Plant plant, Case like, double speed, double grade) {

@@ -16,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -60,17 +62,19 @@ public final class Sensitivity {
      *
      * @param text of the sheet
      * @param progress told the share done, 0..1
+     * @param cancelled asked at every ceiling; then {@link CancellationException}
      */
-    public static List<Row> of(Path build, String text, List<Case> cases, DoubleConsumer progress) {
+    public static List<Row> of(
+            Path build, String text, List<Case> cases, DoubleConsumer progress, BooleanSupplier cancelled) {
         BuildSheet sheet = BuildSheet.of(build, text, Overlay.none());
-        double[] before = ceilings(sheet, cases, null);
+        double[] before = ceilings(sheet, cases, null, cancelled);
         Map<String, String> values = values(sheet);
         List<Row> rows = new ArrayList<>();
         int done = 0;
+        Tried tried = new Tried(build, text, cases, before, cancelled);
         for (Map.Entry<String, String> value : values.entrySet()) {
             boolean assumed = !sheet.typed().containsKey(value.getKey());
-            row(build, text, cases, before, value.getKey(), value.getValue(), assumed)
-                    .ifPresent(rows::add);
+            tried.row(value.getKey(), value.getValue(), assumed).ifPresent(rows::add);
             progress.accept((double) ++done / values.size());
         }
         rows.sort(Comparator.comparingDouble(Row::largest).reversed().thenComparing(Row::key));
@@ -87,23 +91,25 @@ public final class Sensitivity {
         return values;
     }
 
-    private static Optional<Row> row(
-            Path build, String text, List<Case> cases, double[] before, String key, String value, boolean assumed) {
-        for (double sign : new double[] {1.0, -1.0}) {
-            String taken = off(value, sign);
-            try {
-                BuildSheet other = BuildSheet.of(build, text, Overlay.of("", List.of(key + "=" + taken)));
-                double[] after = ceilings(other, cases, before);
-                List<Double> moves = new ArrayList<>();
-                for (int i = 0; i < before.length; i++) {
-                    moves.add(after[i] - before[i]);
+    /** What every value is tried on. */
+    private record Tried(Path build, String text, List<Case> cases, double[] before, BooleanSupplier cancelled) {
+        Optional<Row> row(String key, String value, boolean assumed) {
+            for (double sign : new double[] {1.0, -1.0}) {
+                String taken = off(value, sign);
+                try {
+                    BuildSheet other = BuildSheet.of(build, text, Overlay.of("", List.of(key + "=" + taken)));
+                    double[] after = ceilings(other, cases, before, cancelled);
+                    List<Double> moves = new ArrayList<>();
+                    for (int i = 0; i < before.length; i++) {
+                        moves.add(after[i] - before[i]);
+                    }
+                    return Optional.of(new Row(key, value, taken, assumed, moves));
+                } catch (InputException e) {
+                    continue; // this way off the sheet refuses it; the other way may do
                 }
-                return Optional.of(new Row(key, value, taken, assumed, moves));
-            } catch (InputException e) {
-                continue; // this way off the sheet refuses it; the other way may do
             }
+            return Optional.empty();
         }
-        return Optional.empty();
     }
 
     /** The same text with its number 10 % or 5 K off; whole numbers stay whole. */
@@ -127,10 +133,13 @@ public final class Sensitivity {
         return (value.toPlainString() + " " + unit).trim();
     }
 
-    private static double[] ceilings(BuildSheet sheet, List<Case> cases, double[] guess) {
+    private static double[] ceilings(BuildSheet sheet, List<Case> cases, double[] guess, BooleanSupplier cancelled) {
         Plant plant = Plant.compile(sheet.vehicle());
         double[] out = new double[cases.size()];
         for (int i = 0; i < out.length; i++) {
+            if (cancelled.getAsBoolean()) {
+                throw new CancellationException();
+            }
             double start = guess == null ? sheet.vehicle().designAmbient() : guess[i];
             out[i] = new AmbientCeiling(sheet.vehicle()).ambient(plant, cases.get(i), 0.0, start);
         }

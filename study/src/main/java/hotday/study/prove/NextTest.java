@@ -1,5 +1,7 @@
 package hotday.study.prove;
 
+import hotday.core.finding.Sentence;
+
 /**
  * A step that may be driven next, and what it is expected to tell about the worst ceiling.
  *
@@ -10,4 +12,4 @@ package hotday.study.prove;
  * @param narrowing expected share by which its 90 % interval narrows, 0..1
  * @param caution what to heed
  */
-public record NextTest(String id, String title, double duration, String kase, double narrowing, String caution) {}
+public record NextTest(String id, String title, double duration, String kase, double narrowing, Sentence caution) {}

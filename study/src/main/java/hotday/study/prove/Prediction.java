@@ -1,6 +1,8 @@
 package hotday.study.prove;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
@@ -350,8 +352,11 @@ final class Prediction {
         Finding finding = matters
                 ? Finding.warning(
                         key,
-                        what
-                                + "both ways are shown as a bracket. Record it, or state it for this run in the channel map.")
+                        Sentence.of(
+                                what,
+                                "both ways are shown as a bracket. Record it, or state it for this run in ",
+                                Setting.named("facts." + state.id(), "the channel map"),
+                                "."))
                 : Finding.note(key, what + "it would make no difference in this run.");
         return finding.with("run", run.name())
                 .with("branch_spread_K", spread)

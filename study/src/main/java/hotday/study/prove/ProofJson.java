@@ -1,6 +1,7 @@
 package hotday.study.prove;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.Wording;
 import hotday.study.events.Estimate;
 import hotday.study.events.Event;
 import hotday.study.events.Summary;
@@ -22,13 +23,18 @@ public final class ProofJson {
     private ProofJson() {}
 
     public static ObjectNode of(Proof proof) {
+        return of(proof, Wording.FILE);
+    }
+
+    /** The same in the words of somewhere else. */
+    public static ObjectNode of(Proof proof, Wording wording) {
         ObjectNode root = NODES.objectNode();
         root.put("build", proof.build());
         root.put("seed", proof.seed());
         root.put("converged", proof.converged());
         root.set("pooled", pooled(proof));
         ArrayNode runs = root.putArray("runs");
-        proof.runs().forEach(run -> runs.add(run(run)));
+        proof.runs().forEach(run -> runs.add(run(run, wording)));
         ArrayNode parameters = root.putArray("parameters");
         proof.parameters().forEach(p -> parameters.add(parameter(p)));
         ArrayNode ceilings = root.putArray("ceilings");
@@ -39,8 +45,8 @@ public final class ProofJson {
         proof.inferred().events().forEach(e -> events.add(event(e)));
         root.set("switching", switching(proof.inferred().summary()));
         ArrayNode next = root.putArray("next_tests");
-        proof.nextTests().forEach(t -> next.add(next(t)));
-        root.set("findings", findings(proof.findings()));
+        proof.nextTests().forEach(t -> next.add(next(t, wording)));
+        root.set("findings", findings(proof.findings(), wording));
         return root;
     }
 
@@ -48,7 +54,7 @@ public final class ProofJson {
     public static ObjectNode refused(List<Finding> reasons) {
         ObjectNode root = NODES.objectNode();
         root.put("refused", true);
-        root.set("findings", findings(reasons));
+        root.set("findings", findings(reasons, Wording.FILE));
         return root;
     }
 
@@ -98,14 +104,14 @@ public final class ProofJson {
         node.put("count", e.count());
     }
 
-    private static ObjectNode next(NextTest t) {
+    private static ObjectNode next(NextTest t, Wording wording) {
         ObjectNode node = NODES.objectNode();
         node.put("test", t.id());
         node.put("title", t.title());
         number(node, "duration_s", t.duration());
         node.put("case", t.kase());
         number(node, "narrows_percent", 100.0 * t.narrowing());
-        node.put("caution", t.caution());
+        node.put("caution", t.caution().said(wording));
         return node;
     }
 
@@ -127,7 +133,7 @@ public final class ProofJson {
         return node;
     }
 
-    private static ObjectNode run(RunReport run) {
+    private static ObjectNode run(RunReport run, Wording wording) {
         ObjectNode node = NODES.objectNode();
         node.put("run", run.name());
         node.put("role", run.role() == RunReport.Role.FIT ? "fit" : "predict");
@@ -159,7 +165,7 @@ public final class ProofJson {
         number(node, "null_rmse_K", run.nullRmse());
         ArrayNode brackets = node.putArray("brackets");
         run.brackets().forEach(b -> brackets.add(bracket(b)));
-        node.set("findings", findings(run.findings()));
+        node.set("findings", findings(run.findings(), wording));
         return node;
     }
 
@@ -234,18 +240,19 @@ public final class ProofJson {
         number(node, "degC", report.best().ambient() - CELSIUS);
         interval(node, "interval90", report.low() - CELSIUS, report.high() - CELSIUS);
         node.put("binding_limit", report.best().binding().id());
+        node.put("binding_title", report.best().binding().title());
         node.put("inside_searched_range", report.best().reach() == Ceiling.Reach.FOUND);
     }
 
     /** Findings with key, severity, place, message and values. */
-    public static ArrayNode findings(List<Finding> findings) {
+    private static ArrayNode findings(List<Finding> findings, Wording wording) {
         ArrayNode all = NODES.arrayNode();
         for (Finding f : findings) {
             ObjectNode node = all.addObject();
             node.put("key", f.key());
             node.put("severity", f.severity().name().toLowerCase(java.util.Locale.ROOT));
             f.place().ifPresent(p -> node.put("place", p.toString()));
-            node.put("message", f.message());
+            node.put("message", f.sentence().said(wording));
             if (!f.values().isEmpty()) {
                 ObjectNode values = node.putObject("values");
                 f.values().forEach((k, v) -> {

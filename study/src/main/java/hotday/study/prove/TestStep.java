@@ -1,5 +1,7 @@
 package hotday.study.prove;
 
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 
@@ -29,7 +31,7 @@ public record TestStep(
         boolean heldBack,
         boolean thermostatBlocked,
         boolean airConditioning,
-        String caution) {
+        Sentence caution) {
     private static final double KMH = 1.0 / 3.6;
     private static final double RPM = Math.PI / 30.0;
     private static final double BY_SCHEDULE = -1.0;
@@ -39,12 +41,17 @@ public record TestStep(
 
     private static final double BELOW_LIMIT = 3.0; // K
 
-    private static final String AT_REST =
-            "chock the wheels, park brake on, lead the exhaust out; hands, hair and clothes away from fan and belts: both start by themselves";
-    private static final String HELD_OPEN =
-            "an hour's work more to fit a spacer under the thermostat and to take it out again, both with a cold engine: hot coolant scalds; say 'thermostat_blocked_open: on' for the run in the channel map; ";
-    private static final String ON_THE_ROAD =
-            "a second person reads the logger; stop when coolant nears the limit; the rules of the road come first";
+    private static final Sentence AT_REST = Sentence.of(
+            "chock the wheels, park brake on, lead the exhaust out; hands, hair and clothes away from fan and belts: both start by themselves");
+    private static final Sentence HELD_OPEN = Sentence.of(
+            "an hour's work more to fit a spacer under the thermostat and to take it out again, both with a cold engine: hot coolant scalds; ",
+            new Setting(
+                    "facts.thermostat_blocked_open",
+                    "on",
+                    "say 'thermostat_blocked_open: on' for the run in the channel map"),
+            "; ");
+    private static final Sentence ON_THE_ROAD = Sentence.of(
+            "a second person reads the logger; stop when coolant nears the limit; the rules of the road come first");
 
     /** Where a fan that was held back comes on, K: thermostat full open, and well below what the coolant may be. */
     public static double hot(VehicleSpec spec) {
@@ -105,7 +112,7 @@ public record TestStep(
 
     private static TestStep open(
             String id, String title, double seconds, double kmh, double grade, double fan, boolean cooled) {
-        String caution = HELD_OPEN + (kmh > 0.0 ? ON_THE_ROAD : AT_REST);
+        Sentence caution = Sentence.of(HELD_OPEN, kmh > 0.0 ? ON_THE_ROAD : AT_REST);
         return new TestStep(id, title, seconds, kmh * KMH, grade, 0.0, fan, false, true, cooled, caution);
     }
 

@@ -1,5 +1,6 @@
 package hotday.study.shop;
 
+import hotday.core.finding.Wording;
 import hotday.study.prove.CeilingReport;
 import hotday.study.prove.Proof;
 import hotday.study.prove.ProofJson;
@@ -27,9 +28,10 @@ final class ProofFile {
 
     /**
      * @param basis what the proof stands on, as it was then
+     * @param wording of whoever reads it
      * @param pdf name of its document, in the same folder
      */
-    static ObjectNode of(ProofOrder order, ProofBasis basis, Proof proof, String pdf) {
+    static ObjectNode of(ProofOrder order, ProofBasis basis, Proof proof, Wording wording, String pdf) {
         ObjectNode root = NODES.objectNode();
         root.put("hotday", ProgramVersion.NUMBER);
         root.put("sheet_version", basis.sheet());
@@ -41,7 +43,7 @@ final class ProofFile {
         basis.runs().forEach(runs::put);
         root.put("observe_oil", order.observeOil());
         root.put("pdf", pdf);
-        root.set("proof", ProofJson.of(proof));
+        root.set("proof", ProofJson.of(proof, wording));
         ArrayNode traces = root.putArray("traces");
         proof.runs().forEach(run -> traces.add(trace(run, proof)));
         ArrayNode before = root.putArray("ceilings_before");

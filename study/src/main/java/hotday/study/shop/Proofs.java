@@ -3,6 +3,7 @@ package hotday.study.shop;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Wording;
 import hotday.core.typed.Overlay;
 import hotday.core.typed.TypedText;
 import hotday.signals.channel.Recording;
@@ -112,9 +113,11 @@ public final class Proofs {
      * Makes a proof and keeps it as the last one of its build.
      *
      * @param name letters and digits, of its document
+     * @param wording of whoever reads it
      * @return name of the document
      */
-    public String make(ProofOrder order, String name, ProveProgress progress, BooleanSupplier cancelled) {
+    public String make(
+            ProofOrder order, String name, Wording wording, ProveProgress progress, BooleanSupplier cancelled) {
         check(order);
         Leftovers.remove(build(order.build()));
         Path path = build(order.build()).resolve("build.yaml");
@@ -135,7 +138,7 @@ public final class Proofs {
                 progress,
                 cancelled));
         progress.at("writing it down", 0.99);
-        Paper paper = paper(order, name, basis, sheet, proof);
+        Paper paper = paper(order, name, wording, basis, sheet, proof);
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }
@@ -146,19 +149,21 @@ public final class Proofs {
      * Keeps a proof that was made elsewhere from the sheet and recordings as they lie in the shop.
      *
      * @param name letters and digits, of its document
+     * @param wording of whoever reads it
      * @return name of the document
      */
-    public String keep(ProofOrder order, String name, BuildSheet sheet, Proof proof) {
+    public String keep(ProofOrder order, String name, Wording wording, BuildSheet sheet, Proof proof) {
         String version = Digest.of(TypedText.read(build(order.build()).resolve("build.yaml")));
-        return keep(paper(order, name, basis(version, versions(order)), sheet, proof));
+        return keep(paper(order, name, wording, basis(version, versions(order)), sheet, proof));
     }
 
     /** A proof as it is written. */
     private record Paper(String build, String pdf, byte[] document, byte[] json) {}
 
-    private static Paper paper(ProofOrder order, String name, ProofBasis basis, BuildSheet sheet, Proof proof) {
+    private static Paper paper(
+            ProofOrder order, String name, Wording wording, ProofBasis basis, BuildSheet sheet, Proof proof) {
         String pdf = "proof-" + name + ".pdf";
-        byte[] json = ProofFile.MAPPER.writeValueAsBytes(ProofFile.of(order, basis, proof, pdf));
+        byte[] json = ProofFile.MAPPER.writeValueAsBytes(ProofFile.of(order, basis, proof, wording, pdf));
         return new Paper(order.build(), pdf, document(sheet, proof), json);
     }
 

@@ -36,7 +36,9 @@ public final class Runs {
     /** Key of the fault that a name is no name for a recording. */
     public static final String WRONG_NAME = "run-name-wrong";
 
-    private static final long LARGEST = 256_000_000; // bytes of one file as sent
+    /** Bytes of one file as sent. */
+    public static final long LARGEST = 256_000_000;
+
     private static final int MOST_ROWS = 10_000_000;
     private static final int LONGEST_NAME = 80;
     private static final Pattern FILE =
@@ -247,7 +249,7 @@ public final class Runs {
                 finding.key(),
                 finding.severity(),
                 finding.place().map(p -> new Place(name, p.line(), p.column())),
-                finding.message(),
+                finding.sentence(),
                 finding.values());
     }
 

@@ -24,6 +24,15 @@ public final class ArrivingFile implements AutoCloseable {
     private final Path path;
     private final String digest;
 
+    /** What sends it ended too early; the disk is not at fault. */
+    private static final class BrokenOff extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        BrokenOff(IOException cause) {
+            super(cause.getMessage(), cause);
+        }
+    }
+
     private ArrivingFile(Path path, String digest) {
         this.path = path;
         this.digest = digest;
@@ -41,13 +50,16 @@ public final class ArrivingFile implements AutoCloseable {
         try {
             Files.createDirectories(folder);
             return new ArrivingFile(path, copy(in, path, name, most));
-        } catch (IOException e) {
+        } catch (BrokenOff e) {
             discard(path);
             throw InputException.at(
                     Place.of(name),
                     "not-received",
                     "did not arrive whole (" + AtomicFile.reason(e)
                             + "); nothing was kept. Put that right, then send it again.");
+        } catch (IOException e) {
+            discard(path);
+            throw notKept(name, e);
         } catch (RuntimeException e) {
             discard(path);
             throw e;
@@ -59,7 +71,7 @@ public final class ArrivingFile implements AutoCloseable {
         byte[] chunk = new byte[CHUNK];
         long size = 0;
         try (OutputStream out = Files.newOutputStream(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            for (int read = in.read(chunk); read >= 0; read = in.read(chunk)) {
+            for (int read = read(in, chunk); read >= 0; read = read(in, chunk)) {
                 size += read;
                 if (size > most) {
                     throw InputException.at(
@@ -72,6 +84,21 @@ public final class ArrivingFile implements AutoCloseable {
             }
         }
         return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static int read(InputStream in, byte[] chunk) throws BrokenOff {
+        try {
+            return in.read(chunk);
+        } catch (IOException e) {
+            throw new BrokenOff(e);
+        }
+    }
+
+    private static InputException notKept(String name, IOException e) {
+        return InputException.at(
+                Place.of(name),
+                AtomicFile.CANNOT_WRITE,
+                "cannot be kept (" + AtomicFile.reason(e) + "); free space, then send it again");
     }
 
     private static MessageDigest sha256() {
@@ -100,10 +127,7 @@ public final class ArrivingFile implements AutoCloseable {
             Files.move(path, target, StandardCopyOption.ATOMIC_MOVE);
             AtomicFile.flushNames(target.toAbsolutePath().getParent());
         } catch (IOException e) {
-            throw InputException.at(
-                    Place.of(target.getFileName().toString()),
-                    "cannot-write",
-                    "cannot be kept (" + AtomicFile.reason(e) + "); free space, then send it again");
+            throw notKept(target.getFileName().toString(), e);
         }
     }
 

@@ -2,6 +2,8 @@ package hotday.study.workspace;
 
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
@@ -16,6 +18,9 @@ import java.nio.file.StandardOpenOption;
  * When anything goes wrong the old file, if there was one, stands untouched and nothing is left behind.
  */
 public final class AtomicFile {
+    /** Key of the fault that the disk does not take a file, which is nothing the content could help. */
+    public static final String CANNOT_WRITE = "cannot-write";
+
     private AtomicFile() {}
 
     /** Fills a stream with the content. */
@@ -75,8 +80,10 @@ public final class AtomicFile {
             remove(temporary);
             throw InputException.at(
                     place,
-                    "cannot-write",
-                    "cannot be written (" + reason(e) + "); nothing was changed. Free space or choose another folder.");
+                    CANNOT_WRITE,
+                    Sentence.of(
+                            "cannot be written (" + reason(e) + "); nothing was changed. ",
+                            Setting.named("disk", "Free space or choose another folder.")));
         } catch (RuntimeException e) {
             remove(temporary);
             throw e;

@@ -36,7 +36,7 @@ class SensitivityTest {
     void movesAreThoseOfTheCeilings() throws IOException {
         Path sheet = DemoShop.create(folder.resolve("shop")).build("oxbow");
         List<Case> climb = StandardCases.steady().subList(3, 4);
-        List<Sensitivity.Row> rows = Sensitivity.of(sheet, TypedText.read(sheet), climb, share -> {});
+        List<Sensitivity.Row> rows = Sensitivity.of(sheet, TypedText.read(sheet), climb, share -> {}, () -> false);
         assertThat(rows.size()).isGreaterThan(60);
         for (int i = 1; i < rows.size(); i++) {
             assertThat(rows.get(i).largest())

@@ -2,6 +2,7 @@ package hotday.study.prove;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hotday.core.finding.Wording;
 import hotday.signals.channel.Fact;
 import hotday.vehicle.cases.AmbientCeiling;
 import hotday.vehicle.cases.Ceiling;
@@ -40,7 +41,7 @@ class NextTestsTest {
         assertThat(all.get(all.size() - 1).id()).isEqualTo("idle-cooled-fan-full");
         assertThat(all).allSatisfy(t -> {
             assertThat(t.narrowing()).isBetween(0.0, 1.0);
-            assertThat(t.caution()).isNotBlank();
+            assertThat(t.caution().said(Wording.FILE)).isNotBlank();
             assertThat(t.kase()).isEqualTo("loaded-climb");
         });
         assertThat(all.get(0).narrowing()).isGreaterThan(3.0 * last(all));
