@@ -18,7 +18,7 @@ public enum IsoTpEvent {
     TOO_LONG("longer than is kept"),
     /** More than {@link IsoTpListener#SESSIONS} at once: the one that was quiet longest gave way. */
     DISPLACED("too many messages at once"),
-    /** The recording ended first. */
+    /** Still on its way: lost when the recording is over. */
     UNFINISHED("the recording ended before it was whole"),
     /** A continuing frame of a message whose beginning was not seen. */
     STRAY("a continuing frame without a beginning"),

@@ -48,7 +48,7 @@ public final class IsoTpListener {
 
     /** How often something happened so far. */
     public long count(IsoTpEvent event) {
-        return counts[event.ordinal()];
+        return event == IsoTpEvent.UNFINISHED ? active : counts[event.ordinal()];
     }
 
     /** Bytes of all buffers. */
@@ -74,13 +74,6 @@ public final class IsoTpListener {
             case 2 -> consecutive(frame);
             case 3 -> flow(frame);
             default -> lost(IsoTpEvent.MALFORMED, frame);
-        }
-    }
-
-    /** The recording ends: what is still on its way will not become whole. */
-    public void end(double time) {
-        while (active > 0) {
-            giveUp(active - 1, IsoTpEvent.UNFINISHED, time);
         }
     }
 

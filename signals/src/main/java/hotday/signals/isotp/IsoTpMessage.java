@@ -17,7 +17,7 @@ public final class IsoTpMessage {
 
     IsoTpMessage() {}
 
-    /** A message of bytes that lie somewhere else; for whoever has them from another source. */
+    /** A message whose bytes come from elsewhere. */
     public static IsoTpMessage of(double time, int bus, int id, boolean extended, byte[] data) {
         return new IsoTpMessage().from(time, time, bus, id, extended, -1).showing(data, 0, data.length);
     }
@@ -83,7 +83,7 @@ public final class IsoTpMessage {
         return data[offset + Objects.checkIndex(index, length)] & 0xFF;
     }
 
-    /** A copy of the bytes from a place to the end. */
+    /** A copy of the bytes from a place to the end; empty from the end on. */
     public byte[] bytes(int from) {
         Objects.checkFromToIndex(from, length, length);
         return Arrays.copyOfRange(data, offset + from, offset + length);

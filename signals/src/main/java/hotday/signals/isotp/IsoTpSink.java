@@ -8,7 +8,7 @@ public interface IsoTpSink {
     /**
      * A message that came to nothing, or a frame that belongs to none.
      *
-     * @param event anything but {@link IsoTpEvent#COMPLETE}
+     * @param event anything but {@link IsoTpEvent#COMPLETE} and {@link IsoTpEvent#UNFINISHED}
      * @param time s, when it was noticed
      * @param bus number of the network
      * @param id identifier of the sender's frames

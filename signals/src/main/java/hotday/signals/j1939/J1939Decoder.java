@@ -124,9 +124,6 @@ public final class J1939Decoder implements FrameDecoder {
                 findings.add(broken(event.name(), event.words(), transport.count(event)));
             }
         }
-        if (transport.open() > 0) {
-            findings.add(broken("UNFINISHED", "the recording ended before it was whole", transport.open()));
-        }
         if (tooMany > 0) {
             findings.add(Finding.warning(
                             "j1939-too-many-senders",

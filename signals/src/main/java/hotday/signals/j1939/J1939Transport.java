@@ -46,12 +46,7 @@ public final class J1939Transport {
 
     /** How often something happened so far. */
     public long count(TransportEvent event) {
-        return counts[event.ordinal()];
-    }
-
-    /** Messages on their way; unfinished ones when the recording is over. */
-    public int open() {
-        return active;
+        return event == TransportEvent.UNFINISHED ? active : counts[event.ordinal()];
     }
 
     /**

@@ -14,6 +14,8 @@ public enum TransportEvent {
     ABORTED("one of the two gave it up"),
     /** More than {@link J1939Transport#SESSIONS} at once: the one that was quiet longest gave way. */
     DISPLACED("too many messages at once"),
+    /** Still on its way: lost when the recording is over. */
+    UNFINISHED("the recording ended before it was whole"),
     /** A packet of a message whose beginning was not seen. */
     STRAY("a packet without a beginning"),
     /** A frame that is none of this transport, such as a size that does not fit its number of packets. */

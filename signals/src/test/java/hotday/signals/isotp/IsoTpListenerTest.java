@@ -152,8 +152,8 @@ final class IsoTpListenerTest {
         send(UNIT, "10 08 01 02 03 04 05 06");
         send(UNIT, "02 50 03");
         send(UNIT, "10 08 01 02 03 04 05 06");
-        listener.end(time);
-        assertThat(lost).containsExactly(IsoTpEvent.INTERRUPTED, IsoTpEvent.INTERRUPTED, IsoTpEvent.UNFINISHED);
+        assertThat(lost).containsExactly(IsoTpEvent.INTERRUPTED, IsoTpEvent.INTERRUPTED);
+        assertThat(listener.count(IsoTpEvent.UNFINISHED)).isEqualTo(1);
         assertThat(listener.count(IsoTpEvent.INTERRUPTED)).isEqualTo(2);
         assertThat(listener.count(IsoTpEvent.COMPLETE)).isEqualTo(1);
     }
@@ -263,7 +263,9 @@ final class IsoTpListenerTest {
         }
         assertThat(listener.held()).isLessThanOrEqualTo(IsoTpListener.ROOM + 64 * IsoTpListener.SESSIONS);
         assertThat(listener.count(IsoTpEvent.TOO_LONG)).isPositive();
-        listener.end(time);
+        time += 2;
+        send(0x123, "01 3E");
+        assertThat(listener.count(IsoTpEvent.UNFINISHED)).isZero();
         assertThat(listener.held()).isLessThanOrEqualTo(64 * ids);
     }
 

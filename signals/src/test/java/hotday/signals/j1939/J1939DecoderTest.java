@@ -190,7 +190,7 @@ final class J1939DecoderTest {
                 .containsExactly("j1939-message-broken", "j1939-message-broken", "j1939-from-memory");
         assertThat(decoder.findings())
                 .extracting(f -> f.values().get("event"))
-                .containsExactly("STRAY", "UNFINISHED", null);
+                .containsExactly("UNFINISHED", "STRAY", null);
         assertThat(decoder.findings().get(2).values().get("signals"))
                 .isEqualTo(List.of("FD.FanDriveState", "FD.HydraulicFanMotorPressure"));
     }
