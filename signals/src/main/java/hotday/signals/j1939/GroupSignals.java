@@ -9,19 +9,18 @@ final class GroupSignals {
     private final Spn[] spns;
     private final int[] numbers;
 
-    GroupSignals(Spn[] spns, int bus, int source, int destination, SampleSink samples) {
+    GroupSignals(Spn[] spns, int source, int destination, SampleSink samples) {
         this.spns = spns;
         this.numbers = new int[spns.length];
         for (int i = 0; i < spns.length; i++) {
-            numbers[i] = samples.signal(name(spns[i], bus, source, destination), spns[i].unit());
+            numbers[i] = samples.signal(name(spns[i], source, destination), spns[i].unit());
         }
     }
 
-    /** Whatever must be kept apart: network (from the second on), group, sender, and who is addressed. */
-    private static String name(Spn spn, int bus, int source, int destination) {
-        String network = bus == 0 ? "" : "can" + bus + ":";
+    /** Whatever must be kept apart: group, sender, and who is addressed. */
+    private static String name(Spn spn, int source, int destination) {
         String addressed = J1939Id.isAddressed(spn.pgn()) ? String.format(">%02X", destination) : "";
-        return network + spn.group() + "." + spn.name() + String.format("@%02X", source) + addressed;
+        return spn.group() + "." + spn.name() + String.format("@%02X", source) + addressed;
     }
 
     void decode(double time, byte[] data, int from, int length, SampleSink samples) {

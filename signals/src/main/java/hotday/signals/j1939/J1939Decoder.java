@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  * kept apart: a signal is called {@code EEC1.EngineSpeed@00} after group, parameter and the sender's address, with
  * {@code >21} behind where the group names a receiver. Codes for "not available" and "error" are states, never values.
  *
- * <p>A frame of a sender met before allocates nothing, texts aside. For one thread, and for one sink.
+ * <p>A frame of a sender met before allocates nothing, texts aside. For one network, one thread and one sink.
  */
 public final class J1939Decoder implements FrameDecoder {
     /** Pairs of group and sender that are told apart; more do not exist on real networks. */
@@ -68,7 +68,6 @@ public final class J1939Decoder implements FrameDecoder {
         int id = frame.id();
         return payload(
                 frame.time(),
-                frame.bus(),
                 J1939Id.group(id),
                 J1939Id.source(id),
                 J1939Id.destination(id),
@@ -79,15 +78,14 @@ public final class J1939Decoder implements FrameDecoder {
 
     private void message(double time, int bus, int group, int source, int destination, byte[] data, int length) {
         int addressed = J1939Id.isAddressed(group) ? destination : J1939Id.EVERYBODY;
-        payload(time, bus, group, source, addressed, data, 0, length);
+        payload(time, group, source, addressed, data, 0, length);
     }
 
-    private boolean payload(
-            double time, int bus, int group, int source, int destination, byte[] data, int from, int length) {
+    private boolean payload(double time, int group, int source, int destination, byte[] data, int from, int length) {
         if ((known[group / Long.SIZE] & 1L << group) == 0) {
             return false;
         }
-        GroupSignals signals = signals(bus, group, source, destination);
+        GroupSignals signals = signals(group, source, destination);
         if (signals == null) {
             tooMany++;
             return false;
@@ -96,23 +94,23 @@ public final class J1939Decoder implements FrameDecoder {
         return true;
     }
 
-    private GroupSignals signals(int bus, int group, int source, int destination) {
-        long key = ((long) bus << 34) + ((long) group << 16 | source << 8 | destination);
+    private GroupSignals signals(int group, int source, int destination) {
+        long key = (long) group << 16 | source << 8 | destination;
         int slot = (int) ((key * 0x9E37_79B9_7F4A_7C15L) >>> 50);
         while (keys[slot] != key) {
             if (keys[slot] == FREE) {
-                return senders < SENDERS ? met(slot, key, bus, group, source, destination) : null;
+                return senders < SENDERS ? met(slot, key, group, source, destination) : null;
             }
             slot = slot + 1 & SLOTS - 1;
         }
         return values[slot];
     }
 
-    private GroupSignals met(int slot, long key, int bus, int group, int source, int destination) {
+    private GroupSignals met(int slot, long key, int group, int source, int destination) {
         senders++;
         groupsMet.add(group);
         keys[slot] = key;
-        values[slot] = new GroupSignals(groups.get(group), bus, source, destination, current);
+        values[slot] = new GroupSignals(groups.get(group), source, destination, current);
         return values[slot];
     }
 

@@ -72,7 +72,7 @@ public record Spn(
     /** What a raw value says. A state with a word is valid, whatever its size makes of such codes elsewhere. */
     SampleState state(long raw) {
         SampleState bySize = state(raw, bits);
-        boolean worded = bySize != SampleState.VALID && words.containsKey((int) raw);
+        boolean worded = bySize != SampleState.VALID && !words.isEmpty() && words.containsKey((int) raw);
         return worded ? SampleState.VALID : bySize;
     }
 

@@ -32,6 +32,11 @@ final class Addresses {
         return extended ? id >>> 16 == TO_ALL : id == ALL;
     }
 
+    /** How a sender is called: its identifier, such as 7E8. */
+    static String name(int id) {
+        return String.format("%X", id);
+    }
+
     /** The identifier that asks the unit which answers with this one: 8 below, or both addresses swapped. */
     static int request(int answer, boolean extended) {
         return extended ? answer & 0xFFFF0000 | (answer & 0xFF) << 8 | answer >> 8 & 0xFF : answer - 8;

@@ -1,7 +1,7 @@
 package hotday.signals.obd;
 
-import hotday.signals.frame.Frame;
 import hotday.core.finding.Finding;
+import hotday.signals.frame.Frame;
 import hotday.signals.frame.FrameDecoder;
 import hotday.signals.frame.SampleSink;
 import hotday.signals.isotp.Addressing;
@@ -25,7 +25,7 @@ import java.util.List;
  * </ul>
  *
  * <p>Everything else is followed for whether it was answered and told as findings. A value of service 01 of a unit met
- * before allocates nothing. For one thread, and for one sink.
+ * before allocates nothing. For one network, one thread and one sink.
  */
 public final class ObdDecoder implements FrameDecoder {
     private static final int VALUES = 0x41;
@@ -120,14 +120,14 @@ public final class ObdDecoder implements FrameDecoder {
 
     private Responder responder(IsoTpMessage message) {
         for (Responder responder : responders) {
-            if (responder.is(message.bus(), message.id(), message.extended())) {
+            if (responder.is(message.id(), message.extended())) {
                 return responder;
             }
         }
         if (responders.size() == UNITS) {
             return null;
         }
-        Responder met = new Responder(message.bus(), message.id(), message.extended(), pids);
+        Responder met = new Responder(message.id(), message.extended(), pids);
         responders.add(met);
         return met;
     }
@@ -158,7 +158,7 @@ public final class ObdDecoder implements FrameDecoder {
     }
 
     private void tell(IsoTpMessage message, String name, String text) {
-        int number = current.signal(name + "@" + Names.of(message.bus(), message.id()), "");
+        int number = current.signal(name + "@" + Addresses.name(message.id()), "");
         current.text(message.time(), number, text);
     }
 

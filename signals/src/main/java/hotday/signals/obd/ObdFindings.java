@@ -43,7 +43,8 @@ final class ObdFindings {
         if (notUnderstood > 0) {
             findings.add(Finding.warning(
                             "obd-answer-not-understood",
-                            notUnderstood + " answers of services 01, 22 or 2F were cut short or hold what the table does not know")
+                            notUnderstood
+                                    + " answers of services 01, 22 or 2F were cut short or hold what the table does not know")
                     .with("count", notUnderstood));
         }
         responders.forEach(this::denied);
@@ -59,7 +60,8 @@ final class ObdFindings {
             long count = listener.count(event);
             if (event != IsoTpEvent.COMPLETE && count > 0) {
                 findings.add(Finding.warning(
-                                "diagnosis-message-broken", "diagnostic messages, " + count + " times: " + event.words())
+                                "diagnosis-message-broken",
+                                "diagnostic messages, " + count + " times: " + event.words())
                         .with("event", event.name())
                         .with("count", count));
             }
@@ -71,8 +73,9 @@ final class ObdFindings {
             String list = hex(responder.denied());
             findings.add(Finding.warning(
                             "obd-value-denied",
-                            "unit " + responder.name() + " sends values of service 01 that it says it does not support: "
-                                    + list + "; do not lean on them")
+                            "unit " + responder.name()
+                                    + " sends values of service 01 that it says it does not support: " + list
+                                    + "; do not lean on them")
                     .with("unit", responder.name())
                     .with("pids", list));
         }
@@ -87,7 +90,9 @@ final class ObdFindings {
         for (Map.Entry<Refused.Refusal, Long> entry : refused.counts().entrySet()) {
             if (told++ == TOLD) {
                 int more = refused.counts().size() - TOLD;
-                findings.add(Finding.note("diagnosis-refused-more", "and " + more + " further refusals by unit, service and reason")
+                findings.add(Finding.note(
+                                "diagnosis-refused-more",
+                                "and " + more + " further refusals by unit, service and reason")
                         .with("more", more));
                 return;
             }
@@ -96,7 +101,10 @@ final class ObdFindings {
                             "diagnosis-refused",
                             String.format(
                                     "unit %s refused service %02X %d times: %s",
-                                    refusal.unit(), refusal.service(), entry.getValue(), Refusals.words(refusal.code())))
+                                    refusal.unit(),
+                                    refusal.service(),
+                                    entry.getValue(),
+                                    Refusals.words(refusal.code())))
                     .with("unit", refusal.unit())
                     .with("service", refusal.service())
                     .with("code", refusal.code())
@@ -118,7 +126,7 @@ final class ObdFindings {
 
     private void silence() {
         List<String> silent = requests.unanswered().stream()
-                .map(request -> Names.of(request.bus, request.id))
+                .map(request -> Addresses.name(request.id))
                 .sorted()
                 .toList();
         if (!silent.isEmpty()) {

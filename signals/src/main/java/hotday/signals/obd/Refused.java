@@ -27,7 +27,7 @@ final class Refused {
 
     /** A message of at least three bytes that begins with 7F. */
     void take(IsoTpMessage message) {
-        Refusal refusal = new Refusal(Names.of(message.bus(), message.id()), message.at(1), message.at(2));
+        Refusal refusal = new Refusal(Addresses.name(message.id()), message.at(1), message.at(2));
         if (refusal.code() != Refusals.PENDING) {
             promised.remove(new Refusal(refusal.unit(), refusal.service(), Refusals.PENDING));
             if (counts.size() < MOST || counts.containsKey(refusal)) {
@@ -41,7 +41,7 @@ final class Refused {
     /** A unit has done a service. */
     void done(IsoTpMessage message, int service) {
         if (!promised.isEmpty()) {
-            promised.remove(new Refusal(Names.of(message.bus(), message.id()), service, Refusals.PENDING));
+            promised.remove(new Refusal(Addresses.name(message.id()), service, Refusals.PENDING));
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 
 /** What was last asked under one identifier, and whether anybody ever answered. */
 final class Request {
-    final int bus;
     final int id;
     final boolean extended;
     int service;
@@ -13,13 +12,12 @@ final class Request {
     long unanswered;
     boolean answered;
 
-    Request(int bus, int id, boolean extended) {
-        this.bus = bus;
+    Request(int id, boolean extended) {
         this.id = id;
         this.extended = extended;
     }
 
-    boolean is(int bus, int id, boolean extended) {
-        return this.id == id && this.bus == bus && this.extended == extended;
+    boolean is(int id, boolean extended) {
+        return this.id == id && this.extended == extended;
     }
 }

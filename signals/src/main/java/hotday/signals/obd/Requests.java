@@ -15,12 +15,12 @@ final class Requests {
     private final List<Request> requests = new ArrayList<>();
 
     void asked(IsoTpMessage message) {
-        Request request = find(message.bus(), message.id(), message.extended());
+        Request request = find(message.id(), message.extended());
         if (request == null) {
             if (requests.size() == MOST) {
                 return;
             }
-            request = new Request(message.bus(), message.id(), message.extended());
+            request = new Request(message.id(), message.extended());
             requests.add(request);
         }
         request.service = message.at(0);
@@ -39,10 +39,8 @@ final class Requests {
 
     /** The latest question of this service that the sender of an answer can have been asked; null when none was seen. */
     Request answered(IsoTpMessage message, int service) {
-        Request own = find(
-                message.bus(), Addresses.request(message.id(), message.extended()), message.extended());
-        Request all = find(
-                message.bus(), message.extended() ? Addresses.ALL_EXTENDED : Addresses.ALL, message.extended());
+        Request own = find(Addresses.request(message.id(), message.extended()), message.extended());
+        Request all = find(message.extended() ? Addresses.ALL_EXTENDED : Addresses.ALL, message.extended());
         Request question = latest(own, all, service);
         if (question != null) {
             question.answered = true;
@@ -69,9 +67,9 @@ final class Requests {
                 .toList();
     }
 
-    private Request find(int bus, int id, boolean extended) {
+    private Request find(int id, boolean extended) {
         for (Request request : requests) {
-            if (request.is(bus, id, extended)) {
+            if (request.is(id, extended)) {
                 return request;
             }
         }

@@ -15,9 +15,8 @@ final class Responder {
     private static final int MASK_BYTES = 4;
     private static final int NOT_MET = -1;
 
-    final int bus;
-    final int id;
-    final boolean extended;
+    private final int id;
+    private final boolean extended;
     private final Pid[] pids;
     private final int[] numbers = new int[PIDS];
     private final BitSet supported = new BitSet(PIDS);
@@ -25,20 +24,19 @@ final class Responder {
     private final BitSet denied = new BitSet(PIDS);
     private final BitSet met = new BitSet(PIDS);
 
-    Responder(int bus, int id, boolean extended, Pid[] pids) {
-        this.bus = bus;
+    Responder(int id, boolean extended, Pid[] pids) {
         this.id = id;
         this.extended = extended;
         this.pids = pids;
         Arrays.fill(numbers, NOT_MET);
     }
 
-    boolean is(int bus, int id, boolean extended) {
-        return this.id == id && this.bus == bus && this.extended == extended;
+    boolean is(int id, boolean extended) {
+        return this.id == id && this.extended == extended;
     }
 
     String name() {
-        return Names.of(bus, id);
+        return Addresses.name(id);
     }
 
     /** Parameters answered though the mask before them says that they are not supported. */

@@ -58,9 +58,11 @@ public final class UdsReader {
         }
         return switch (first - ANSWERED) {
             case READ -> length < 4 ? List.of() : data(message, asked);
-            case CONTROL -> length < 4
-                    ? List.of()
-                    : List.of(new UdsAnswer.Control(identifier(message, 1), message.at(3), hex(message, 4, length)));
+            case CONTROL ->
+                length < 4
+                        ? List.of()
+                        : List.of(
+                                new UdsAnswer.Control(identifier(message, 1), message.at(3), hex(message, 4, length)));
             default -> List.of(new UdsAnswer.Done(first - ANSWERED, hex(message, 1, length)));
         };
     }

@@ -283,6 +283,7 @@ final class IsoTpListenerTest {
     /** A million frames of noise: none throws, and what is promised is never reserved. */
     @Test
     void noise() {
+        int[] wrong = new int[1];
         Random random = new Random(20250101);
         byte[] data = new byte[64];
         Frame frame = new Frame();
@@ -290,7 +291,7 @@ final class IsoTpListenerTest {
             listener = new IsoTpListener(addressing, new IsoTpSink() {
                 @Override
                 public void message(IsoTpMessage message) {
-                    assertThat(message.bytes(0)).hasSize(message.length());
+                    wrong[0] += message.at(message.length() - 1) < 0 ? 1 : 0;
                 }
             });
             for (int i = 0; i < 500_000; i++) {
@@ -300,6 +301,7 @@ final class IsoTpListenerTest {
                 time += random.nextInt(1000) == 0 ? -random.nextDouble() : 0.001 * random.nextDouble();
                 listener.take(frame.set(time, 0, random.nextInt(0x800), false, data, 0, length));
             }
+            assertThat(wrong).containsExactly(0);
             assertThat(listener.count(IsoTpEvent.COMPLETE)).isPositive();
             assertThat(listener.count(IsoTpEvent.DISPLACED)).isPositive();
             assertThat(listener.held()).isLessThan(IsoTpListener.SESSIONS * 4096 + 1);

@@ -6,7 +6,6 @@ import hotday.core.finding.Finding;
 import hotday.signals.frame.Frame;
 import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
-import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Random;
@@ -132,17 +131,15 @@ final class J1939DecoderTest {
     }
 
     @Test
-    void sendersNetworksAndReceiversAreKeptApart() {
+    void sendersAndReceiversAreKeptApart() {
         take(0x18FEEE00, "82 FF FF FF FF FF FF FF");
         take(0x18FEEE01, "50 FF FF FF FF FF FF FF");
-        decoder.decode(frame(0x18FEEE00, "60 FF FF FF FF FF FF FF", 1), heard);
         take(0x18E0FF21, "C8");
         take(0x18E01721, "64");
         assertThat(heard.lines)
                 .contains(
                         "ET1.CoolantTemperature@00 = 90.0 degC",
                         "ET1.CoolantTemperature@01 = 40.0 degC",
-                        "can1:ET1.CoolantTemperature@00 = 56.0 degC",
                         "CM1.RequestedFanSpeed@21>FF = 80.0 %",
                         "CM1.RequestedFanSpeed@21>17 = 40.0 %");
     }
@@ -218,6 +215,7 @@ final class J1939DecoderTest {
         byte[] data = new byte[8];
         Frame frame = new Frame();
         long[] states = new long[SampleState.values().length];
+        int[] wrong = new int[1];
         SampleSink counting = new SampleSink() {
             private int numbers;
 
@@ -229,12 +227,12 @@ final class J1939DecoderTest {
             @Override
             public void sample(double time, int signal, double value, SampleState state) {
                 states[state.ordinal()]++;
-                assertThat(Double.isNaN(value)).isEqualTo(state != SampleState.VALID);
+                wrong[0] += Double.isNaN(value) == (state == SampleState.VALID) ? 1 : 0;
             }
 
             @Override
             public void text(double time, int signal, String value) {
-                assertThat(value.getBytes(StandardCharsets.US_ASCII)).hasSizeLessThanOrEqualTo(1785);
+                wrong[0] += value.length() > 1785 ? 1 : 0;
             }
         };
         int[] groups = SpnTable.shipped().stream().mapToInt(Spn::pgn).distinct().toArray();
@@ -257,6 +255,7 @@ final class J1939DecoderTest {
             int length = random.nextInt(5) == 0 ? random.nextInt(9) : 8;
             decoder.decode(frame.set(i * 1e-5, random.nextInt(2), id, true, data, 0, length), counting);
         }
+        assertThat(wrong).containsExactly(0);
         assertThat(states).doesNotContain(0);
         assertThat(decoder.findings())
                 .extracting(Finding::key)
@@ -264,11 +263,11 @@ final class J1939DecoderTest {
     }
 
     private boolean take(int id, String hex) {
-        return decoder.decode(frame(id, hex, 0), heard);
+        return decoder.decode(frame(id, hex), heard);
     }
 
-    private static Frame frame(int id, String hex, int bus) {
+    private static Frame frame(int id, String hex) {
         byte[] data = HexFormat.of().parseHex(hex.replace(" ", ""));
-        return new Frame().set(0, bus, id, true, data, 0, data.length);
+        return new Frame().set(0, 0, id, true, data, 0, data.length);
     }
 }

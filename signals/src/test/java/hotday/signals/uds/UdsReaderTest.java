@@ -87,9 +87,11 @@ final class UdsReaderTest {
     void hostileAnswer() {
         byte[] zeros = new byte[4095];
         zeros[0] = 0x62;
-        assertTimeout(Duration.ofSeconds(5), () -> assertThat(UdsReader.answers(
-                        IsoTpMessage.of(0, 0, 0x7E8, false, zeros), Collections.nCopies(16, 0)))
-                .hasOnlyElementsOfType(UdsAnswer.Several.class));
+        assertTimeout(
+                Duration.ofSeconds(5),
+                () -> assertThat(UdsReader.answers(
+                                IsoTpMessage.of(0, 0, 0x7E8, false, zeros), Collections.nCopies(16, 0)))
+                        .hasOnlyElementsOfType(UdsAnswer.Several.class));
     }
 
     @Test
