@@ -13,6 +13,7 @@ import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.recordings.RoadTripsChecks;
 import hotday.validation.signals.FrameChecks;
+import hotday.validation.signals.ProtocolChecks;
 import hotday.validation.units.UnitChecks;
 import hotday.validation.vehicle.EngineChecks;
 import java.util.ArrayList;
@@ -39,6 +40,7 @@ public final class ValidationTable {
             new GaugeChartChecks(),
             new EngineChecks(),
             new FrameChecks(),
+            new ProtocolChecks(),
             new DieselSedanChecks(),
             new RoadTripsChecks());
 
