@@ -143,6 +143,7 @@ export interface ProvenNumbers {
   readonly degC: number | null;
   readonly interval90: Interval;
   readonly binding_limit: string;
+  readonly binding_title: string;
   readonly inside_searched_range: boolean;
 }
 

@@ -1,5 +1,6 @@
 /** What the server answers. The unit stands at the end of a name. */
 import type { UnitChoice } from '../lib/units';
+import type { ProvenCeiling } from './proofTypes';
 
 export interface Finding {
   readonly severity: 'fault' | 'warning' | 'note';
@@ -38,6 +39,8 @@ export interface ShopBuild {
   readonly stage: Stage;
   readonly faults: readonly Finding[];
   readonly worst: Worst | null;
+  /** Of the last proof, when it still is of this sheet and these recordings. */
+  readonly proven: ProvenCeiling | null;
 }
 
 export interface Shop {

@@ -1,7 +1,9 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { readShop, ServerError } from '../api/client';
+import type { ProvenCeiling } from '../api/proofTypes';
 import type { Shop, ShopBuild, Stage, Worst } from '../api/types';
+import { ceilingWords, holdsOn, intervalWords } from '../lib/said';
 import { change, withUnit, type UnitChoice } from '../lib/units';
 import { listen } from '../state/events';
 import { buildLink } from '../state/route';
@@ -56,7 +58,7 @@ export function ShopView() {
   );
 }
 
-const textOf = (b: ShopBuild): string => `${b.id} ${b.name} ${b.note} ${b.worst?.binding_title ?? ''}`.toLowerCase();
+const textOf = (b: ShopBuild): string => `${b.id} ${b.name} ${b.note} ${b.proven?.binding_title ?? b.worst?.binding_title ?? ''}`.toLowerCase();
 
 function counted(found: number, all: number): string {
   const builds = all === 1 ? '1 build' : `${all} builds`;
@@ -73,7 +75,7 @@ function Tag({ build, twin }: { build: ShopBuild; twin: boolean }) {
       {faults > 0 && (
         <p class="faults"><span class="sign" aria-hidden="true">!</span>{faults === 1 ? '1 fault in the sheet' : `${faults} faults in the sheet`}</p>
       )}
-      {build.worst ? <WorstOf worst={build.worst} own={build.units} /> : <p class="quiet">No ceilings before the sheet is in order.</p>}
+      {build.proven ? <ProvenOf proven={build.proven} own={build.units} /> : build.worst ? <WorstOf worst={build.worst} own={build.units} /> : <p class="quiet">No ceilings before the sheet is in order.</p>}
       <Stages stage={build.stage} />
     </li>
   );
@@ -88,6 +90,21 @@ function WorstOf({ worst, own }: { worst: Worst; own: UnitChoice }) {
       <div>
         <p><Verdict holds={worst.holds} /> on its design day of {at(worst.day_degC)} ({change(worst.ceiling_degC - worst.day_degC, choice)})</p>
         <p>Worst case: {worst.title}; <strong>{worst.binding_title}</strong> gives way first.</p>
+      </div>
+    </div>
+  );
+}
+
+/** After the runs the interval belongs to the answer. */
+function ProvenOf({ proven, own }: { proven: ProvenCeiling; own: UnitChoice }) {
+  const choice = unitsOf(own);
+  const day = proven.design_ambient_degC;
+  return (
+    <div class="worst">
+      <p class="big">{ceilingWords(proven, choice)}</p>
+      <div>
+        <p><Verdict holds={holdsOn(day, proven.interval90)} /> on its design day of {withUnit(day, 'degC', choice)}. After the runs, 90 of 100: {intervalWords(proven.interval90, choice)}</p>
+        <p>Worst case: {proven.title}; <strong>{proven.binding_title}</strong> gives way first.</p>
       </div>
     </div>
   );

@@ -85,6 +85,8 @@ final class ShopRoutes {
         } else {
             node.putNull("worst");
         }
+        Optional<JsonNode> proven = progress.proven() ? shop.proofs().least(bench.id()) : Optional.empty();
+        node.set("proven", proven.orElse(node.nullNode()));
     }
 
     /** Name, note and units; a sheet that does not say is called by its folder. */

@@ -84,8 +84,14 @@ class ProofTest {
         assertThat(trace.get("residual_K")).hasSameSizeAs(trace.get("time_s"));
         String pdf = proof.get("pdf").asString();
         assertThat(documents()).containsExactly(pdf, "proof.json");
+        assertThat(onTheShopPage().get("case").asString()).isEqualTo("drop-to-idle");
+        assertThat(onTheShopPage().get("interval90")).hasSize(2);
         signed(pdf);
         outdated(pdf);
+    }
+
+    private JsonNode onTheShopPage() {
+        return PageClient.json(page.get("api/shop")).get("builds").get(0).get("proven");
     }
 
     private JsonNode commandLine() {
@@ -132,6 +138,7 @@ class ProofTest {
         String text = Files.readString(sheet);
         Files.writeString(sheet, text + "# looked over\n");
         assertThat(stage().get("proven").asBoolean()).isFalse();
+        assertThat(onTheShopPage().isNull()).isTrue();
         assertThat(stage().get("proof_old").asBoolean()).isTrue();
         assertThat(page.change("POST", "api/builds/heron/signoff", "{\"proof\":\"" + pdf + "\"}")
                         .statusCode())

@@ -25,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -215,6 +216,15 @@ public final class Proofs {
     /** The last proof of a build as it is kept; docs/page.md has the keys. */
     public Optional<ObjectNode> find(String id) {
         return kept(id).map(ObjectNode::deepCopy);
+    }
+
+    /** Of the ceilings of the last proof the one that leaves least over its design day, as {@code proof.json} has it. */
+    public Optional<JsonNode> least(String id) {
+        return kept(id).stream()
+                .flatMap(root -> root.path("proof").path("ceilings").valueStream())
+                .min(Comparator.comparingDouble(
+                        c -> c.path("degC").asDouble(0.0) - c.path("design_ambient_degC").asDouble(0.0)))
+                .map(JsonNode::deepCopy);
     }
 
     private Optional<ObjectNode> kept(String id) {
