@@ -2,10 +2,15 @@ package hotday.signals.j1939;
 
 import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /** The parameters of one group as one sender sends them, each under its number in the sink. */
 final class GroupSignals {
+    private static final VarHandle LITTLE = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+
     private final Spn[] spns;
     private final int[] numbers;
 
@@ -24,6 +29,8 @@ final class GroupSignals {
     }
 
     void decode(double time, byte[] data, int from, int length, SampleSink samples) {
+        boolean whole = length >= Long.BYTES;
+        long head = whole ? (long) LITTLE.get(data, from) : 0;
         for (int i = 0; i < spns.length; i++) {
             Spn spn = spns[i];
             if (!spn.reaches(length)) {
@@ -33,7 +40,7 @@ final class GroupSignals {
                 samples.text(time, numbers[i], text(data, from + spn.bit() / 8, from + length));
                 continue;
             }
-            long raw = spn.raw(data, from);
+            long raw = whole && spn.isInHead() ? spn.raw(head) : spn.raw(data, from);
             SampleState state = spn.state(raw);
             samples.sample(time, numbers[i], state == SampleState.VALID ? spn.value(raw) : Double.NaN, state);
         }

@@ -65,6 +65,16 @@ public record Spn(
         return gathered >>> bit % 8 & (1L << bits) - 1;
     }
 
+    /** Whether the bits lie in the first eight bytes. */
+    boolean isInHead() {
+        return bit + bits <= Long.SIZE;
+    }
+
+    /** The bits as an unsigned number, from the first eight bytes, little-endian. */
+    long raw(long head) {
+        return head >>> bit & (1L << bits) - 1;
+    }
+
     double value(long raw) {
         return raw * numerator / denominator + offset;
     }

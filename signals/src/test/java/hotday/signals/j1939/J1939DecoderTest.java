@@ -6,8 +6,11 @@ import hotday.core.finding.Finding;
 import hotday.signals.frame.Frame;
 import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -206,6 +209,22 @@ final class J1939DecoderTest {
                     .allMatch(
                             other -> other.bit() >= spn.bit() + spn.bits() || spn.bit() >= other.bit() + other.bits());
         }
+    }
+
+    /** From the first eight bytes at once or byte by byte: the same bits. */
+    @Test
+    void bothWaysToTheBits() {
+        Random random = new Random(20250105);
+        byte[] data = new byte[12];
+        for (Spn spn : SpnTable.shipped()) {
+            random.nextBytes(data);
+            long head = ByteBuffer.wrap(data).order(ByteOrder.LITTLE_ENDIAN).getLong(3);
+            assertThat(spn.isInHead()).isTrue();
+            assertThat(spn.raw(head)).as(spn.name()).isEqualTo(spn.raw(data, 3));
+        }
+        Spn far = new Spn(0, "G", 1, "Far", 60, 12, 1, 1, 0, "", Map.of(), "seen");
+        assertThat(far.isInHead()).isFalse();
+        assertThat(far.raw(HexFormat.of().parseHex("00000000000000A0CB"), 0)).isEqualTo(0xCBA);
     }
 
     /** A million frames of noise, many of them of the transport: none throws, no code becomes a value. */
