@@ -84,12 +84,8 @@ public final class CommandLineDoor {
     private static int wrongWords(CommandLine.ParameterException e, PrintStream err) {
         err.println("hotday: " + e.getMessage());
         CommandLine.UnmatchedArgumentException.printSuggestions(e, new PrintWriter(err, true, StandardCharsets.UTF_8));
-        err.println("'hotday " + nameOf(e.getCommandLine()) + "--help' lists what can be given.");
+        err.println("'" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help' lists what can be given.");
         return WRONG_INPUT;
-    }
-
-    private static String nameOf(CommandLine line) {
-        return line.getParent() == null ? "" : line.getCommandName() + " ";
     }
 
     private static int failed(Exception e, Root root, PrintStream err) {

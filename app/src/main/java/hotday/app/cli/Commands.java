@@ -13,6 +13,7 @@ final class Commands {
         line.addSubcommand(new ProveCommand(console));
         line.addSubcommand(new PropertyCommand(console));
         line.addSubcommand(new DecodeCommand(console));
+        line.addSubcommand(new CommandLine(new GatewayCommand()).addSubcommand(new GatewayCheckCommand(console)));
         line.addSubcommand(new CoverageCommand(console));
         line.addSubcommand(new FaultsCommand(console));
         line.addSubcommand(new ServeCommand(console));

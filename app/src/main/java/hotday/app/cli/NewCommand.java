@@ -33,6 +33,7 @@ final class NewCommand implements Callable<Integer> {
         DemoShop shop = DemoShop.create(folder);
         console.result("Shop in " + folder + " with builds " + String.join(", ", DemoShop.BUILDS) + ".");
         console.result("Next: hotday check " + shop.build(DemoShop.BUILDS.get(0)));
+        console.result("      hotday gateway check " + shop.network());
         return CommandLineDoor.HOLDS;
     }
 }

@@ -66,6 +66,14 @@ public final class TypedMap {
         return node == null ? keyPlaces.getOrDefault(key, place) : placeOf(node);
     }
 
+    /** Where an item of a list stands, counted from 0; the list where there is no such item. */
+    public Place place(String key, int item) {
+        return values.get(key) instanceof SequenceNode list
+                        && item < list.getValue().size()
+                ? placeOf(list.getValue().get(item))
+                : place(key);
+    }
+
     public List<String> keys() {
         return List.copyOf(values.keySet());
     }

@@ -55,7 +55,9 @@ public enum Quantity {
     SHARE_PER_KELVIN("share per temperature difference", "0.25 %/K"),
     /** Pump speed of a torque converter over the square root of its torque. */
     CONVERTER_CAPACITY("converter capacity", "150 rpm/sqrt(N m)"),
-    IRRADIANCE("irradiance", "850 W/m2");
+    IRRADIANCE("irradiance", "850 W/m2"),
+    /** Of a network. */
+    BIT_RATE("bit rate", "500 kbit/s");
 
     private static final double INCH = 0.0254;
     private static final double FOOT = 12 * INCH;
@@ -210,6 +212,7 @@ public enum Quantity {
                 .add(1, "rad/s/sqrt(N m)")
                 .add(RPM, "rpm/sqrt(N m)", "rpm/sqrt(Nm)")
                 .add(RPM / Math.sqrt(POUND_FORCE * FOOT), "rpm/sqrt(lb ft)", "rpm/sqrt(lbf ft)", "rpm/sqrt(ft lb)");
+        BIT_RATE.add(1, "bit/s").add(1e3, "kbit/s", "kbps", "kbit").add(1e6, "Mbit/s", "Mbps");
         IRRADIANCE.add(1, "W/m2", "W/m^2").add(1e3, "kW/m2", "kW/m^2").add(BTU / 3600 / (FOOT * FOOT), "BTU/(h ft2)");
     }
 

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * An invented shop with a shelf of parts and two invented builds, written as plain files. Everything random in it comes from one seed.
+ * An invented shop with a shelf of parts, two invented builds and the two networks of one, written as plain files. Everything random in it comes from one seed.
  */
 public final class DemoShop {
     /** Builds of the shop, by folder name. */
@@ -19,8 +19,14 @@ public final class DemoShop {
     static final List<String> SHELF =
             List.of("engines.yaml", "gearboxes.yaml", "cores.yaml", "fans.yaml", "compressors.yaml", "electrical.yaml");
 
-    private static final List<String> FILES =
-            List.of("shop.yaml", "channels.yaml", "builds/heron/build.yaml", "builds/oxbow/build.yaml");
+    private static final List<String> FILES = List.of(
+            "shop.yaml",
+            "channels.yaml",
+            "builds/heron/build.yaml",
+            "builds/oxbow/build.yaml",
+            "network/engine-side.dbc",
+            "network/body-side.dbc",
+            "network/heron.yaml");
 
     private final Path folder;
 
@@ -70,6 +76,11 @@ public final class DemoShop {
 
     public Path build(String name) {
         return folder.resolve("builds").resolve(name).resolve("build.yaml");
+    }
+
+    /** The translation sheet of the build that has two networks. */
+    public Path network() {
+        return folder.resolve("network").resolve("heron.yaml");
     }
 
     public Path signOff(String name) {

@@ -1,0 +1,20 @@
+package hotday.app.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** {@code hotday gateway}: the translation between two networks. */
+@Command(
+        name = "gateway",
+        mixinStandardHelpOptions = true,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "the translation between two vehicle networks: check it before it is flashed")
+final class GatewayCommand implements Runnable {
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "what with the gateway? There is: check");
+    }
+}

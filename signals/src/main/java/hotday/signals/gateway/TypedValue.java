@@ -1,0 +1,115 @@
+package hotday.signals.gateway;
+
+import hotday.signals.dbc.Signal;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A value of a signal as people type it: a word of it, a raw value, or a number with its unit. */
+final class TypedValue {
+    private static final Pattern NUMBER =
+            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?)\\s*(.*)");
+    private static final Pattern RAW = Pattern.compile("-?[0-9]{1,18}|0[xX][0-9a-fA-F]{1,15}");
+
+    private TypedValue() {}
+
+    /**
+     * A raw value, or why there is none.
+     *
+     * @param key of the finding, empty with a value
+     */
+    record Answer(OptionalLong raw, String key, String message) {
+        private static Answer of(long raw) {
+            return new Answer(OptionalLong.of(raw), "", "");
+        }
+
+        private static Answer none(String key, String message) {
+            return new Answer(OptionalLong.empty(), key, message);
+        }
+    }
+
+    /** The raw value of a word of a signal, large and small letters alike, or of a raw value. */
+    static Answer wordOrRaw(Signal signal, String typed) {
+        OptionalLong word = word(signal, typed);
+        if (word.isPresent()) {
+            return Answer.of(word.getAsLong());
+        }
+        if (!RAW.matcher(typed.strip()).matches()) {
+            return Answer.none(
+                    "word-unknown",
+                    "'" + typed + "' is neither a raw value nor a word of '" + signal.name() + "'" + words(signal));
+        }
+        return inBits(signal, Long.decode(typed.strip().replaceFirst("^(-?)0+(?=[0-9])", "$1")), typed);
+    }
+
+    private static Answer inBits(Signal signal, long raw, String typed) {
+        return Scale.inBits(signal, raw)
+                ? Answer.of(raw)
+                : Answer.none(
+                        "raw-value-impossible",
+                        "raw value " + typed + " does not fit '" + signal.name() + "' (" + signal.bits() + " bits, "
+                                + Shown.number(Scale.lowest(signal)) + " to " + Shown.number(Scale.highest(signal))
+                                + ")");
+    }
+
+    private static OptionalLong word(Signal signal, String typed) {
+        for (Map.Entry<Long, String> word : signal.words().entrySet()) {
+            if (word.getValue().strip().equalsIgnoreCase(typed.strip())) {
+                return OptionalLong.of(word.getKey());
+            }
+        }
+        return OptionalLong.empty();
+    }
+
+    private static String words(Signal signal) {
+        return signal.words().isEmpty()
+                ? "; it has no words"
+                : "; its words: " + String.join(", ", signal.words().values());
+    }
+
+    /**
+     * The raw value of a word, or of a number in a unit.
+     *
+     * @param unit of the signal
+     * @param measures title of the kind of quantity, where it was said
+     */
+    static Answer physical(Signal signal, String unit, Optional<String> measures, String typed) {
+        OptionalLong word = word(signal, typed);
+        if (word.isPresent()) {
+            return Answer.of(word.getAsLong());
+        }
+        Matcher m = NUMBER.matcher(typed.strip());
+        if (!m.matches()) {
+            return Answer.none(
+                    "value-wrong",
+                    "'" + typed + "' is neither a number" + (unit.isBlank() ? "" : " with a unit") + " nor a word of '"
+                            + signal.name() + "'" + words(signal));
+        }
+        String own = m.group(2);
+        if (own.isBlank() != unit.isBlank()) {
+            return Answer.none(
+                    own.isBlank() ? "unit-missing" : "unit-mismatch",
+                    "'" + typed + "': "
+                            + (own.isBlank()
+                                    ? "a unit is needed, such as " + unit
+                                    : "'" + signal.name() + "' has no unit"));
+        }
+        UnitLink.Answer link = UnitLink.between(own, unit, measures);
+        return link.link().isEmpty()
+                ? Answer.none(link.key(), "'" + typed + "': " + link.message())
+                : raw(signal, unit, link.link().get().apply(Double.parseDouble(m.group(1))), typed);
+    }
+
+    private static Answer raw(Signal signal, String unit, double physical, String typed) {
+        Scale scale = Scale.of(signal);
+        double raw = Conversion.rounded(scale.raw(physical));
+        return scale.within(raw)
+                ? Answer.of((long) raw)
+                : Answer.none(
+                        "value-out-of-range",
+                        "'" + typed + "' lies outside " + Shown.number(scale.low()) + " to "
+                                + Shown.number(scale.high(), unit) + " of '" + signal.name() + "'");
+    }
+}

@@ -1,0 +1,119 @@
+package hotday.signals.gateway;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ConversionTest {
+    /** Rounding of doubles beside half a step. */
+    private static final double ROUNDING = 1e-6;
+
+    private static final double[] STEPS = {0.001, 0.005, 0.01, 0.0625, 0.1, 0.125, 0.25, 0.4, 0.5, 1, 2, 5};
+    private static final String[][] UNITS = {
+        {"degC", "degF"},
+        {"degF", "degC"},
+        {"km/h", "mph"},
+        {"mph", "km/h"},
+        {"kPa abs", "psia"},
+        {"rpm", "1/min"},
+        {"N m", "lb ft"},
+        {"%", "%"}
+    };
+
+    private static UnitLink link(String from, String to) {
+        Optional<String> measures = from.startsWith("deg") ? Optional.of("temperature") : Optional.empty();
+        return UnitLink.between(from, to, measures).link().orElseThrow();
+    }
+
+    private static Scale scale(double step, double offset, int bits, boolean signed) {
+        double low = signed ? -Math.scalb(1.0, bits - 1) : 0;
+        return new Scale(step, offset, low, low + Math.scalb(1.0, bits) - 1, true);
+    }
+
+    /** Common practice: what comes back is within half a step of what went, wherever nothing is cut off. */
+    @Test
+    void thereAndBackIsWithinHalfAStep() {
+        Random random = new Random(9);
+        int tried = 0;
+        for (int n = 0; n < 20_000; n++) {
+            String[] units = UNITS[random.nextInt(UNITS.length)];
+            UnitLink link = link(units[0], units[1]);
+            Scale source = scale(
+                    STEPS[random.nextInt(STEPS.length)],
+                    random.nextInt(5) * -10,
+                    4 + random.nextInt(13),
+                    random.nextBoolean());
+            Scale target = scale(STEPS[random.nextInt(STEPS.length)], random.nextInt(5) * -10, 32, true);
+            double raw = source.rawLow() + random.nextInt((int) (source.rawHigh() - source.rawLow()) + 1);
+            double physical = source.physical(raw);
+            double got = target.physical(Conversion.of(source, link, target).raw(raw));
+            assertThat(Math.abs(got - link.apply(physical))).isLessThanOrEqualTo(target.step() * (0.5 + ROUNDING));
+            double back = (got - link.offset()) / link.factor();
+            if (target.step() <= source.step() * Math.abs(link.factor())) {
+                assertThat(Math.abs(back - physical)).isLessThanOrEqualTo(source.step() * (0.5 + ROUNDING));
+                tried++;
+            }
+        }
+        assertThat(tried).isGreaterThan(5000);
+    }
+
+    @Test
+    void isCutOffAtTheLimitsOfTheTarget() {
+        Conversion c = Conversion.of(scale(1, -40, 16, false), UnitLink.SAME, scale(0.5, 0, 8, false));
+        assertThat(c.raw(0)).isZero();
+        assertThat(c.raw(40)).isZero();
+        assertThat(c.raw(41)).isEqualTo(2);
+        assertThat(c.raw(65_535)).isEqualTo(255);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.5, 1",
+        "-0.5, -1",
+        "1.5, 2",
+        "2.5, 3",
+        "-2.5, -3",
+        "0.49999999999999994, 0",
+        "-7.2, -7",
+        "4503599627370497, 4503599627370497"
+    })
+    void roundsHalvesAwayFromZero(double value, double expected) {
+        assertThat(Conversion.rounded(value)).isEqualTo(expected);
+    }
+
+    /** Definitions of the units: 212 degF = 100 degC, 1 mile = 1.609344 km, 1 bar = 100 kPa. */
+    @Test
+    void convertsUnitsByTheirDefinition() {
+        assertThat(link("degF", "°C").apply(212)).isCloseTo(100, within(1e-9));
+        assertThat(link("mph", "km/h").apply(1)).isCloseTo(1.609344, within(1e-12));
+        assertThat(link("kPa abs", "bar abs").apply(250)).isCloseTo(2.5, within(1e-12));
+        assertThat(link("gear", "gear")).isEqualTo(UnitLink.SAME);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            value = {
+                "degC, degF, -, unit-ambiguous",
+                "degC, degF, temperature difference, ''",
+                "kPa, bar abs, -, unit-ambiguous",
+                "kPa, bar abs, absolute pressure, ''",
+                "kPa, psi, -, ''",
+                "bar, psia, -, unit-mismatch",
+                "rpm, km/h, -, unit-mismatch",
+                "rpm, U/min, -, unit-unknown",
+                "'', %, -, unit-missing",
+                "%, '', -, unit-missing",
+                "'', '', -, ''"
+            })
+    void neverGuessesAUnit(String from, String to, String measures, String key) {
+        UnitLink.Answer answer = UnitLink.between(from, to, Optional.ofNullable(measures));
+        assertThat(answer.key()).isEqualTo(key);
+        assertThat(answer.link().isPresent()).isEqualTo(key.isEmpty());
+    }
+}
