@@ -74,7 +74,7 @@ final class DecodeJson {
         m.values().forEach(v -> when.addArray().add(v.low()).add(v.high()));
     }
 
-    private static void put(ArrayNode all, List<Finding> findings) {
+    static void put(ArrayNode all, List<Finding> findings) {
         for (Finding f : findings) {
             ObjectNode one = all.addObject().put("key", f.key());
             one.put("severity", f.severity().name().toLowerCase(Locale.ROOT)).put("message", f.message());

@@ -1,6 +1,8 @@
 package hotday.signals.dbc;
 
 import hotday.signals.frame.Frame;
+import hotday.signals.frame.SampleState;
+import hotday.signals.j1939.Spn;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -149,6 +151,22 @@ public final class MessageDecoder {
             }
         }
         return false;
+    }
+
+    /**
+     * Whether the bits of an unsigned signal are a value on a network of SAE J1939, or one of its codes. Parameters have up
+     * to 32 bits there; of longer fields only all ones is taken for a code.
+     */
+    SampleState state(int signal, Frame frame) {
+        Signal s = message.signals().get(signal);
+        if (s.form() != ValueForm.UNSIGNED) {
+            return SampleState.VALID;
+        }
+        long raw = raw(signal, frame.data(), frame.offset(), frame.length());
+        if (s.bits() <= Integer.SIZE) {
+            return Spn.state(raw, s.bits());
+        }
+        return raw == -1L >>> Long.SIZE - s.bits() ? SampleState.NOT_AVAILABLE : SampleState.VALID;
     }
 
     /** Whether a signal lies inside a payload of so many bytes, its multiplexor aside. */

@@ -15,7 +15,7 @@ public interface SampleSink {
     /**
      * The number of a signal; the same for the same name.
      *
-     * @param name what people read, one for everything that must be kept apart (bus, message, sender)
+     * @param name what people read, one for everything on a bus that must be kept apart (message, sender)
      * @param unit as the source spells it; empty when it has none
      */
     int signal(String name, String unit);

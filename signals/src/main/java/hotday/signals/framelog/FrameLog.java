@@ -186,9 +186,9 @@ public final class FrameLog implements Closeable {
         return order.first();
     }
 
-    /** Latest time stamp so far, s; NaN when there is none. */
-    public double latestTime() {
-        return order.latest();
+    /** How far the clock went forward so far, s, steps back left out; NaN when there is none. */
+    public double duration() {
+        return order.duration();
     }
 
     /** What a person should know about what was read so far. */

@@ -16,7 +16,8 @@ final class StampOrder {
     private final String file;
     private double first = Double.NaN;
     private double last = Double.NaN;
-    private double latest = Double.NEGATIVE_INFINITY;
+    private double begun = Double.NaN;
+    private double before;
     private long stamps;
     private long back;
     private double farthest;
@@ -32,13 +33,15 @@ final class StampOrder {
         }
         if (stamps++ == 0) {
             first = time;
+            begun = time;
         }
         if (time < last) {
+            before += last - begun;
+            begun = time;
             line = back++ == 0 ? atLine : line;
             farthest = Math.max(farthest, last - time);
         }
         last = time;
-        latest = Math.max(latest, time);
     }
 
     /** s; NaN when there is no stamp. */
@@ -46,9 +49,9 @@ final class StampOrder {
         return first;
     }
 
-    /** s; NaN when there is no stamp. */
-    double latest() {
-        return stamps == 0 ? Double.NaN : latest;
+    /** s that the clock went forward; NaN when there is no stamp. */
+    double duration() {
+        return before + last - begun;
     }
 
     List<Finding> findings() {

@@ -1,5 +1,6 @@
 package hotday.signals.framelog;
 
+import hotday.signals.bus.FrameLength;
 import hotday.signals.frame.Frame;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -65,7 +66,10 @@ final class StampRule {
     /** Fewest bits on the busiest wires between two frames of the most frequent identifier. */
     private static double bitsBetween(List<Frame> frames, int times) {
         Map<Integer, Long> bits = new HashMap<>();
-        frames.forEach(f -> bits.merge(f.bus(), (long) FrameBits.plain(f.extended(), f.length()), Long::sum));
+        frames.forEach(f -> bits.merge(
+                f.bus(),
+                (long) FrameLength.shortest(f.extended(), Math.min(f.length(), FrameLength.MOST_BYTES)),
+                Long::sum));
         return (double) bits.values().stream().mapToLong(Long::longValue).max().orElse(0) / times;
     }
 

@@ -89,8 +89,10 @@ public record Spn(
     /**
      * What a raw value says by its size alone: from a byte on the first byte decides (FB special, FC and FD kept free,
      * FE wrong, FF not there), below that all ones is not there and one less is wrong; a single bit has no such codes.
+     *
+     * @param raw the bits as an unsigned number
      */
-    static SampleState state(long raw, int bits) {
+    public static SampleState state(long raw, int bits) {
         if (bits == 1) {
             return SampleState.VALID;
         }

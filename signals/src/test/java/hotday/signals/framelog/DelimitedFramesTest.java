@@ -105,7 +105,7 @@ class DelimitedFramesTest {
         assertThat(read(cycle(2000)).layout()).endsWith("in us");
         assertThat(read(cycle(0.002)).layout()).endsWith("in s");
         assertThat(read(cycle(2e6)).layout()).endsWith("in ns");
-        assertThat(read(cycle(2)).latest()).isEqualTo(0.598);
+        assertThat(read(cycle(2)).duration()).isEqualTo(0.598);
     }
 
     @Test

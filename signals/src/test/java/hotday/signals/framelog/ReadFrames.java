@@ -12,7 +12,7 @@ import java.util.List;
 
 /** A recording read whole, for looking at. */
 record ReadFrames(
-        List<Frame> frames, List<String> buses, List<Finding> findings, String layout, double first, double latest) {
+        List<Frame> frames, List<String> buses, List<Finding> findings, String layout, double first, double duration) {
     static ReadFrames of(Path path, FrameLogOptions options) {
         try (FrameLog log = FrameLog.open(path, options)) {
             List<Frame> frames = new ArrayList<>();
@@ -20,7 +20,7 @@ record ReadFrames(
             while (log.next(frame)) {
                 frames.add(frame.copy());
             }
-            return new ReadFrames(frames, log.buses(), log.findings(), log.layout(), log.firstTime(), log.latestTime());
+            return new ReadFrames(frames, log.buses(), log.findings(), log.layout(), log.firstTime(), log.duration());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
