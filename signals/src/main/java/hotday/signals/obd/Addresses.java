@@ -27,11 +27,6 @@ final class Addresses {
         return extended ? id >>> 8 == (TO_ONE << 8 | TESTER) : id >= FIRST_ANSWER && id <= LAST_ANSWER;
     }
 
-    /** Whether an identifier asks all units. */
-    static boolean asksAll(int id, boolean extended) {
-        return extended ? id >>> 16 == TO_ALL : id == ALL;
-    }
-
     /** How a sender is called: its identifier, such as 7E8. */
     static String name(int id) {
         return String.format("%X", id);

@@ -9,7 +9,9 @@ final class Request {
     int service;
     double time;
     List<Integer> identifiers = List.of();
-    long unanswered;
+    /** Whether an answer was ever wanted. */
+    boolean wanted;
+    /** Whether one ever came. */
     boolean answered;
 
     Request(int id, boolean extended) {

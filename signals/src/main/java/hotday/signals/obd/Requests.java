@@ -26,10 +26,11 @@ final class Requests {
         request.service = message.at(0);
         request.time = message.time();
         request.identifiers = UdsReader.asked(message);
-        request.unanswered += wantsAnswer(message) ? 1 : 0;
+        request.wanted |= wantsAnswer(message);
     }
 
     private static boolean wantsAnswer(IsoTpMessage message) {
+        // Session, reset, access, communication, routine, fault memory: their second byte may say that none is wanted.
         return switch (message.at(0)) {
             case ALIVE -> false;
             case 0x10, 0x11, 0x27, 0x28, 0x31, 0x85 -> message.length() < 2 || (message.at(1) & NO_ANSWER) == 0;
@@ -63,7 +64,7 @@ final class Requests {
     /** Identifiers under which was asked and nobody ever answered. */
     List<Request> unanswered() {
         return requests.stream()
-                .filter(request -> !request.answered && request.unanswered > 0)
+                .filter(request -> !request.answered && request.wanted)
                 .toList();
     }
 

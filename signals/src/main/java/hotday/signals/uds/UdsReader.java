@@ -31,11 +31,12 @@ public final class UdsReader {
 
     /** The identifiers that a request asks for; empty when it is no whole request of service 22. */
     public static List<Integer> asked(IsoTpMessage message) {
+        if (message.at(0) != READ || message.length() % 2 == 0) {
+            return List.of();
+        }
         List<Integer> identifiers = new ArrayList<>();
-        if (message.at(0) == READ && message.length() % 2 == 1) {
-            for (int i = 1; i < message.length(); i += 2) {
-                identifiers.add(identifier(message, i));
-            }
+        for (int i = 1; i < message.length(); i += 2) {
+            identifiers.add(identifier(message, i));
         }
         return List.copyOf(identifiers);
     }
