@@ -25,7 +25,7 @@ describe('mapping', () => {
   });
 
   it('sends what was chosen, not why', () => {
-    const wish = wishOf('v', { time: { position: 1, unit: 's', clock: null }, channels: START, facts: { heater: 'off' } });
+    const wish = wishOf('v', { time: { position: 1, unit: 's', clock: null, step: null }, channels: START, facts: { heater: 'off' } });
     expect(wish.channels[0]).toEqual({ channel: 'coolant_temperature', position: 3, unit: 'degC', constant: null });
   });
 });

@@ -59,6 +59,9 @@ export interface TimeMap {
   readonly position: number | null;
   readonly unit: string | null;
   readonly clock: string | null;
+  /** From row to row, as typed, where no column holds time. */
+  readonly step: string | null;
+  readonly why?: string | null;
 }
 
 export interface ChannelTaken {
@@ -99,6 +102,9 @@ export interface MapControls {
   readonly time: string;
   readonly time_unit: string;
   readonly clock: string;
+  /** Instead of a column for time. */
+  readonly counted: string;
+  readonly step: string;
   readonly taken_for: string;
   readonly unit: string;
   readonly constant: string;

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
-import type { ChannelTaken, Fact, PossibleChannel, RecordedChannel, RunColumn, RunDetail } from '../../api/proofTypes';
+import type { ChannelTaken, Fact, PossibleChannel, RecordedChannel, RunColumn, RunDetail, TimeMap } from '../../api/proofTypes';
 import { atColumn, constants, held, inUnitOf, taken } from '../../lib/mapping';
 import { clock } from '../../lib/span';
 import { anyUnit } from '../../lib/units';
@@ -10,6 +10,9 @@ import { Remarks } from './Remarks';
 
 /** More columns than this are shown only when somebody asks for them. */
 const MANY = 16;
+
+/** Chosen instead of a column: no column holds time. */
+const COUNTED = 'counted';
 
 const FROM: Readonly<Record<RunDetail['map']['from'], string>> = {
   own: 'This map belongs to this recording.',
@@ -85,30 +88,57 @@ function TimeRow({ desk, run }: { desk: MapDesk; run: RunDetail }) {
     <div class="beside">
       <label>
         <span>{run.controls.time}</span>
-        <select data-setting="time.column" value={time.position ?? ''} onChange={(e) => desk.change({ time: { position: Number(e.currentTarget.value), unit: null, clock: null } })}>
-          {time.position === null && <option value="">choose one</option>}
-          {run.columns.map((c) => <option key={c.position} value={c.position}>{c.position}: {c.header}</option>)}
-        </select>
-      </label>
-      <label>
-        <span>{run.controls.time_unit}</span>
         <select
-          data-setting="time.unit"
-          value={time.clock !== null ? 'clock' : time.unit ?? ''}
+          data-setting="time.column"
+          value={time.step !== null ? COUNTED : time.position ?? ''}
           onChange={(e) => {
             const { value } = e.currentTarget;
-            desk.change({ time: { ...time, unit: value === '' || value === 'clock' ? null : value, clock: value === 'clock' ? 'hh:mm:ss' : null } });
+            desk.change({ time: value === COUNTED ? { position: null, unit: null, clock: null, step: '' } : { position: Number(value), unit: null, clock: null, step: null } });
           }}
         >
-          <option value="">{header?.unit ? `${header.unit}, as headed` : 'not said'}</option>
-          <option value="s">s</option>
-          <option value="ms">ms</option>
-          <option value="min">min</option>
-          <option value="h">h</option>
-          <option value="clock">{run.controls.clock}</option>
+          {time.position === null && time.step === null && <option value="">choose one</option>}
+          <option value={COUNTED}>{run.controls.counted}</option>
+          {run.columns.map((c) => <option key={c.position} value={c.position}>{c.position}: {c.header}</option>)}
         </select>
+        {time.why && <span class="hint">{time.why}</span>}
       </label>
+      {time.step !== null ? <StepField desk={desk} run={run} step={time.step} /> : <UnitField desk={desk} run={run} time={time} headed={header?.unit ?? null} />}
     </div>
+  );
+}
+
+function UnitField({ desk, run, time, headed }: { desk: MapDesk; run: RunDetail; time: TimeMap; headed: string | null }) {
+  return (
+    <label>
+      <span>{run.controls.time_unit}</span>
+      <select
+        data-setting="time.unit"
+        value={time.clock !== null ? 'clock' : time.unit ?? ''}
+        onChange={(e) => {
+          const { value } = e.currentTarget;
+          desk.change({ time: { ...time, unit: value === '' || value === 'clock' ? null : value, clock: value === 'clock' ? 'hh:mm:ss' : null } });
+        }}
+      >
+        <option value="">{headed ? `${headed}, as headed` : 'not said'}</option>
+        <option value="s">s</option>
+        <option value="ms">ms</option>
+        <option value="min">min</option>
+        <option value="h">h</option>
+        <option value="clock">{run.controls.clock}</option>
+      </select>
+    </label>
+  );
+}
+
+function StepField({ desk, run, step }: { desk: MapDesk; run: RunDetail; step: string }) {
+  return (
+    <label>
+      <span>{run.controls.step}</span>
+      <input
+        data-setting="time.step" autocomplete="off" value={step}
+        onChange={(e) => desk.change({ time: { position: null, unit: null, clock: null, step: e.currentTarget.value.trim() } })}
+      />
+    </label>
   );
 }
 

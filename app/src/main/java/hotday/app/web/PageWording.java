@@ -21,6 +21,8 @@ public final class PageWording implements Wording {
     private static final String TIME = "Time stands in column";
     private static final String TIME_UNIT = "Its unit";
     private static final String CLOCK = "time of day, or date and time";
+    private static final String COUNTED = "none: rows at equal steps";
+    private static final String STEP = "From row to row, as in 0.1 s";
     private static final String TAKEN = "is taken for";
     private static final String UNIT = "in";
     private static final String CONSTANT = "One value for the whole run";
@@ -45,6 +47,8 @@ public final class PageWording implements Wording {
         node.put("time", TIME)
                 .put("time_unit", TIME_UNIT)
                 .put("clock", CLOCK)
+                .put("counted", COUNTED)
+                .put("step", STEP)
                 .put("taken_for", TAKEN)
                 .put("unit", UNIT)
                 .put("constant", CONSTANT)
@@ -82,7 +86,7 @@ public final class PageWording implements Wording {
 
     private static boolean hasControl(String key) {
         return key.matches(
-                "time(\\.(unit|clock|column|position))?|facts\\..*|channels\\.[a-z_]+(\\.(unit|column|position|constant))?");
+                "time(\\.(unit|clock|column|position|step))?|facts\\..*|channels\\.[a-z_]+(\\.(unit|column|position|constant))?");
     }
 
     private static String time(String[] at, Setting setting) {
@@ -93,9 +97,14 @@ public final class PageWording implements Wording {
             case "unit" -> chosen(setting.value(), TIME_UNIT);
             case "clock" -> chosen(setting.value().isEmpty() ? "" : CLOCK, TIME_UNIT);
             case "place" -> "";
+            case "step" -> setting.value().isEmpty() ? "'" + STEP + "'" : counted(setting.value());
             case "position" -> "the choice under '" + TIME + "'";
-            default -> "'" + TIME + "'";
+            default -> (setting.value().isEmpty() ? "" : "choose " + setting.value() + " under ") + "'" + TIME + "'";
         };
+    }
+
+    private static String counted(String example) {
+        return "choose '" + COUNTED + "' there and type how far they are apart, such as " + example;
     }
 
     private static String chosen(String value, String control) {

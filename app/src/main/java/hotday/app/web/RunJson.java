@@ -86,6 +86,7 @@ final class RunJson {
         position(time, map.time().position());
         time.put("unit", map.time().unit().orElse(null));
         time.put("clock", map.time().clock() ? CLOCK : null);
+        time.put("step", map.time().step().orElse(null));
         time.put("why", map.time().why());
         ArrayNode channels = node.putArray("channels");
         for (MapDraft.Line line : map.channels()) {
@@ -149,7 +150,7 @@ final class RunJson {
         }
         return new MapDraft(
                 new MapDraft.Time(
-                        position(time), text(time, "unit"), text(time, "clock").isPresent(), ""),
+                        position(time), text(time, "unit"), text(time, "clock").isPresent(), text(time, "step"), ""),
                 lines,
                 facts(body.path("facts")),
                 Map.of());

@@ -128,6 +128,52 @@ class RunsTest {
                 .isEqualTo(now.get("version").asString());
     }
 
+    /** Nothing in it is time: the page says so, and how it can be read all the same. */
+    @Test
+    void aWarmUpWithoutTimeIsNotReadByItsTemperature() {
+        send("a.csv", "ECT [degC],VSS [km/h]\n20,0\n21,3\n22,9\n");
+        JsonNode run = run("a");
+        assertThat(run.get("map").get("time").get("position").isNull()).isTrue();
+        assertThat(run.get("recording").isNull()).isTrue();
+        assertThat(run.get("findings").get(0).get("key").asString()).isEqualTo("no-time-column");
+        String map = """
+                {"version":"VERSION","time":{"position":null,"step":"0.5 s"},
+                 "channels":[{"channel":"coolant_temperature","position":1,"unit":"degC"}],"facts":{}}""";
+        String nothing = map.replace("\"0.5 s\"", "\"\"")
+                .replace("VERSION", run.get("version").asString());
+        assertThat(page.change("PUT", "api/runs/a/map", nothing).statusCode()).isEqualTo(422);
+        JsonNode saved = PageClient.json(page.change(
+                "PUT",
+                "api/runs/a/map",
+                map.replace("VERSION", run.get("version").asString())));
+        assertThat(saved.get("recording").get("duration_s").asDouble()).isEqualTo(1.0);
+        assertThat(saved.get("map").get("time").get("step").asString()).isEqualTo("0.5 s");
+    }
+
+    /** Time alone can be read, and nothing can be proven from it. */
+    @Test
+    void aMapWithoutChannelsSaysWhatAProofMisses() {
+        send("a.csv", PLAIN);
+        JsonNode tried = PageClient.json(page.change(
+                "POST", "api/runs/a/map", "{\"time\":{\"position\":1,\"unit\":\"s\"},\"channels\":[],\"facts\":{}}"));
+        assertThat(tried.get("recording").get("rows").asInt()).isEqualTo(4);
+        assertThat(missing(tried))
+                .containsExactly("coolant temperature", "ambient temperature", "vehicle speed", "fuel flow");
+        JsonNode whole = PageClient.json(page.change("POST", "api/runs/a/map", MAP));
+        assertThat(missing(whole)).isEmpty();
+    }
+
+    private static List<String> missing(JsonNode run) {
+        List<String> missing = new ArrayList<>();
+        for (JsonNode finding : run.get("findings")) {
+            if (finding.get("key").asString().equals("channel-missing")) {
+                assertThat(finding.get("severity").asString()).isEqualTo("warning");
+                missing.add(finding.get("message").asString().replaceAll("for a proof: no (.*) in this run: .*", "$1"));
+            }
+        }
+        return missing;
+    }
+
     @Test
     void aTraceComesAsNumbers() {
         send("a.csv", PLAIN);

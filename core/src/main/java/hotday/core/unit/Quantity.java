@@ -173,8 +173,11 @@ public enum Quantity {
                 .add(1e3, "kN m", "kNm")
                 .add(POUND_FORCE * FOOT, "lb ft", "lbf ft", "ft lb", "ft lbf", "lb-ft", "ft-lb");
         FORCE.add(1, "N").add(1e3, "kN").add(POUND_FORCE, "lbf");
-        ANGULAR_SPEED.add(1, "rad/s").add(RPM, "rpm", "1/min", "r/min", "rev/min");
-        TIME.add(1, "s", "sec").add(1e-3, "ms").add(60, "min").add(3600, "h", "hr");
+        ANGULAR_SPEED.add(1, "rad/s").add(RPM, "rpm", "1/min", "r/min", "rev/min", "U/min");
+        TIME.add(1, "s", "sec", "seconds")
+                .add(1e-3, "ms")
+                .add(60, "min", "minutes")
+                .add(3600, "h", "hr", "hours");
         CURRENT.add(1, "A").add(1e-3, "mA");
         VOLTAGE.add(1, "V").add(1e-3, "mV");
         RATIO.add(1, "").add(0.01, "%", "percent");

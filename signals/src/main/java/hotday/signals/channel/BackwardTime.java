@@ -3,6 +3,7 @@ package hotday.signals.channel;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import java.util.function.DoubleFunction;
 
 /**
@@ -87,8 +88,12 @@ final class BackwardTime {
         return Finding.fault(
                         "time-backwards",
                         new Place(file, lines[first], column),
-                        "time runs backwards here, " + how + ", by " + Shown.number(back) + " s." + more + " "
-                                + advice(one))
+                        Sentence.of(
+                                "time runs backwards here, " + how + ", by " + Shown.number(back) + " s." + more + " ",
+                                advice(one),
+                                ", or ",
+                                Named.OTHER_TIME,
+                                "."))
                 .with("back_s", back)
                 .with("jumps", stretches)
                 .with("rows", last - before)
@@ -98,11 +103,8 @@ final class BackwardTime {
 
     private String advice(boolean one) {
         if (2 * falls > time.length) {
-            return "The newest row stands first: sort the file by time, the oldest row first, or map the right time"
-                    + " column.";
+            return "The newest row stands first: sort the file by time, the oldest row first";
         }
-        return one
-                ? "Cut the file at this line into two recordings, or map the right time column."
-                : "Sort these rows by time or take them out, or map the right time column.";
+        return one ? "Cut the file at this line into two recordings" : "Sort these rows by time or take them out";
     }
 }

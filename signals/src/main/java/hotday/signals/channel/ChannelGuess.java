@@ -100,7 +100,49 @@ public final class ChannelGuess {
             "clock",
             "log time",
             "recording time",
-            "run time since engine start");
+            "run time since engine start",
+            "zeit",
+            "uhrzeit",
+            "zeitstempel");
+
+    /** Words of what may rise from row to row and is no time. */
+    private static final Set<String> MEASURED = Set.of(
+            "temperature",
+            "pressure",
+            "speed",
+            "rpm",
+            "flow",
+            "rate",
+            "load",
+            "torque",
+            "power",
+            "energy",
+            "force",
+            "position",
+            "throttle",
+            "pedal",
+            "voltage",
+            "current",
+            "charge",
+            "level",
+            "fuel",
+            "oil",
+            "coolant",
+            "water",
+            "air",
+            "ambient",
+            "humidity",
+            "altitude",
+            "elevation",
+            "latitude",
+            "longitude",
+            "distance",
+            "odometer",
+            "mileage",
+            "trip",
+            "consumption",
+            "percent",
+            "gear");
 
     private static final int SAME_WORDS = 1000;
     private static final int NAME_INSIDE = 500;
@@ -130,20 +172,34 @@ public final class ChannelGuess {
                                 && unit(Quantity.TIME, c).isPresent(),
                         "a time by its name and its unit"))
                 .or(() -> first(c -> c.clock() && c.rising(), "stamps of a clock that rise from row to row"))
-                .or(() -> first(RecordingHead.Column::rising, "the first column whose numbers never fall"));
+                .or(() -> first(
+                        c -> c.rising() && !isMeasured(c),
+                        "the first column of no other name whose numbers never fall"));
+    }
+
+    /** What is named like a channel, or by a word of what is measured, is no time, however steadily it rises. */
+    private static boolean isMeasured(RecordingHead.Column column) {
+        return ChannelNames.words(column.header()).stream().anyMatch(MEASURED::contains)
+                || ChannelNames.ALL.stream()
+                        .anyMatch(name -> candidate(name, column).isPresent());
     }
 
     private Optional<MapDraft.Time> first(Predicate<RecordingHead.Column> wanted, String why) {
         return columns.stream()
+                .filter(c -> unit(Quantity.TIME, c).isPresent() || !measuresSomethingElse(c))
                 .filter(wanted)
                 .findFirst()
                 .map(c -> new MapDraft.Time(
-                        c.position(), c.clock() ? Optional.empty() : unit(Quantity.TIME, c), c.clock(), why));
+                        c.position(),
+                        c.clock() ? Optional.empty() : unit(Quantity.TIME, c),
+                        c.clock(),
+                        Optional.empty(),
+                        why));
     }
 
     /** The symbol in the header's bracket, where it measures that. */
     private static Optional<String> unit(Quantity quantity, RecordingHead.Column column) {
-        return HeaderName.unit(column.header())
+        return column.unit()
                 .filter(s -> Units.find(quantity, s).isPresent() || MappedColumns.isGauge(quantity, s))
                 .map(s -> Units.find(quantity, s)
                         .map(Unit::symbol)
@@ -214,7 +270,6 @@ public final class ChannelGuess {
 
     /** A known unit that is not the channel's. */
     private static boolean measuresSomethingElse(RecordingHead.Column column) {
-        Optional<String> symbol = HeaderName.unit(column.header());
-        return symbol.isPresent() && MappedColumns.isAnyUnit(symbol.get());
+        return column.unit().filter(MappedColumns::isAnyUnit).isPresent();
     }
 }

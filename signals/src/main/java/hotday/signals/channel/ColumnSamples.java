@@ -102,10 +102,15 @@ final class ColumnSamples {
         return false;
     }
 
+    /** True for words that stand for no value in any recording. */
+    static boolean saysNothing(String word) {
+        return NO_VALUE.contains(word.toLowerCase(Locale.ROOT));
+    }
+
     private double word(String file, Row row) {
         String text = row.text(index);
         String word = text.toLowerCase(Locale.ROOT);
-        if (rule.missing().contains(word) || NO_VALUE.contains(word)) {
+        if (rule.missing().contains(word) || saysNothing(word)) {
             return Double.NaN;
         }
         if (rule.kind().isSwitch() && (ON.contains(word) || OFF.contains(word))) {

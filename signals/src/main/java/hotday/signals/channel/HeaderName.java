@@ -1,5 +1,6 @@
 package hotday.signals.channel;
 
+import hotday.signals.log.DelimitedText;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -32,5 +33,14 @@ final class HeaderName {
         }
         String inside = m.group(1) == null ? m.group(2) : m.group(1);
         return Optional.of(DEGREE.matcher(inside).replaceAll("\u00B0").trim()).filter(s -> !s.isEmpty());
+    }
+
+    /** The unit of a column: a known one in the brackets of its name, else that of the row of units, else whatever the brackets hold. */
+    static Optional<String> unit(DelimitedText text, int column) {
+        Optional<String> inBrackets = unit(text.header().get(column));
+        return inBrackets
+                .filter(MappedColumns::isAnyUnit)
+                .or(() -> text.unit(column))
+                .or(() -> inBrackets);
     }
 }

@@ -34,10 +34,16 @@ public record MapDraft(Time time, List<Line> channels, Map<String, Fact> facts, 
      * @param position of the column, from 1; 0 for none
      * @param unit of a column of numbers
      * @param clock true for stamps
+     * @param step from row to row as typed, of a recording without a time column
      * @param why it was taken, for people; empty when somebody said so
      */
-    public record Time(int position, Optional<String> unit, boolean clock, String why) {
-        static final Time NONE = new Time(0, Optional.empty(), false, "");
+    public record Time(int position, Optional<String> unit, boolean clock, Optional<String> step, String why) {
+        static final Time NONE = new Time(0, Optional.empty(), false, Optional.empty(), "");
+
+        /** False where nothing tells time yet. */
+        public boolean told() {
+            return position > 0 || step.isPresent();
+        }
     }
 
     /**
@@ -104,6 +110,7 @@ public record MapDraft(Time time, List<Line> channels, Map<String, Fact> facts, 
     private Map<String, String> timeKeys(RecordingHead head) {
         Map<String, String> keys = new LinkedHashMap<>();
         column(keys, time.position(), head);
+        time.step().ifPresent(s -> keys.put("step", quoted(s)));
         if (time.clock()) {
             keys.put("clock", quoted("hh:mm:ss"));
         }
@@ -188,7 +195,14 @@ public record MapDraft(Time time, List<Line> channels, Map<String, Fact> facts, 
             }
         }
         return new MapDraft(
-                new Time(at, time.clock() ? Optional.empty() : unit, time.clock(), ""), lines, facts, head.reader());
+                new Time(at, time.clock() ? Optional.empty() : unit, time.clock(), step(time), ""),
+                lines,
+                facts,
+                head.reader());
+    }
+
+    private static Optional<String> step(TimeRule time) {
+        return time.counted() ? Optional.of(time.step() + " s") : Optional.empty();
     }
 
     private static Map<String, String> more(ChannelRule rule) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The keys of a channel map file. Faults are booked in the file's own list. */
 final class MapFile {
@@ -24,6 +25,8 @@ final class MapFile {
 
     private static final double INFINITE = Double.POSITIVE_INFINITY;
     private static final double LONGEST_LAG = 60.0; // s
+    private static final double SHORTEST_STEP = 0.001; // s
+    private static final double LONGEST_STEP = 60.0; // s
     private static final int MOST_COLUMNS = 4096;
     private static final int DEEPEST_HEADER = 1000;
 
@@ -64,10 +67,13 @@ final class MapFile {
     private static TimeRule time(TypedMap root) {
         Optional<TypedMap> given = root.requiredMap("time");
         if (given.isEmpty()) {
-            return new TimeRule("", 0, Optional.empty(), false, root.place());
+            return new TimeRule("", 0, Optional.empty(), false, 0.0, root.place());
         }
         TypedMap map = given.get();
-        map.refuseUnknown("column", "position", "unit", "clock");
+        map.refuseUnknown("column", "position", "unit", "clock", "step");
+        if (map.has("step")) {
+            return steps(map);
+        }
         boolean clock =
                 map.text("clock", "hh:mm:ss", "hh:mm:ss.SSS", "date and time").isPresent();
         if (clock && map.has("unit")) {
@@ -78,7 +84,15 @@ final class MapFile {
         String column = position > 0
                 ? map.text("column").orElse("")
                 : map.requiredText("column").orElse("");
-        return new TimeRule(column, position, unit, clock, map.place());
+        return new TimeRule(column, position, unit, clock, 0.0, map.place());
+    }
+
+    private static TimeRule steps(TypedMap map) {
+        if (Stream.of("column", "position", "unit", "clock").anyMatch(map::has)) {
+            map.fault("step", "time stands either in a column or is counted in steps from row to row; both are given");
+        }
+        double step = map.quantity("step", Quantity.TIME, SHORTEST_STEP, LONGEST_STEP, SHORTEST_STEP);
+        return new TimeRule("", 0, Optional.empty(), false, step, map.place());
     }
 
     private static Map<ModelChannel, ChannelRule> rules(TypedMap root) {

@@ -48,15 +48,19 @@ final class MappedColumns {
         return column(rule.column(), rule.position(), Named.channel(rule.kind()), rule.place(), rule.optional());
     }
 
-    /** Index of the time column; empty after a fault. */
+    /** Index of the time column; empty after a fault and where there is none. */
     Optional<Integer> time(TimeRule rule) {
+        if (rule.counted()) {
+            return Optional.empty();
+        }
         return column(rule.column(), rule.position(), TIME, rule.place(), false);
     }
 
     /** Unit of a time column of numbers; seconds after a fault. */
     Unit timeUnit(TimeRule rule, int column) {
         String name = text.header().get(column);
-        Optional<Unit> unit = rule.unit().or(() -> HeaderName.unit(name).flatMap(u -> Units.find(Quantity.TIME, u)));
+        Optional<Unit> unit =
+                rule.unit().or(() -> HeaderName.unit(text, column).flatMap(u -> Units.find(Quantity.TIME, u)));
         if (unit.isEmpty()) {
             faults.add(Finding.fault(
                     "unit-missing",
@@ -187,7 +191,7 @@ final class MappedColumns {
     private Optional<Mapped> mapped(ChannelRule rule, int column) {
         String name = text.header().get(column);
         Quantity quantity = rule.kind().quantity();
-        Optional<String> inHeader = HeaderName.unit(name);
+        Optional<String> inHeader = HeaderName.unit(text, column);
         Optional<String> symbol = rule.unit().or(() -> inHeader.filter(MappedColumns::isAnyUnit));
         if (symbol.isEmpty()) {
             faults.add(Finding.fault(
@@ -260,7 +264,7 @@ final class MappedColumns {
                                     Named.MAP,
                                     " says " + unit.symbol() + " for ",
                                     Named.channel(rule.kind()),
-                                    ", the header says '" + name,
+                                    ", the file says " + inHeader + " for '" + name,
                                     "'. The map is followed; check which one is right."))
                     .with("channel", rule.kind().key()));
         }

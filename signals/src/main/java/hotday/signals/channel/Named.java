@@ -7,6 +7,9 @@ final class Named {
     /** The map itself. */
     static final Setting MAP = Setting.named("", "the channel map");
 
+    /** Where nothing can be mended but by taking time from elsewhere. */
+    static final Setting OTHER_TIME = new Setting("time.column", "another", "map the right time column");
+
     private Named() {}
 
     static Setting channel(ModelChannel channel) {

@@ -63,7 +63,7 @@ final class Reading {
                 .map(m -> new ColumnSamples(
                         m.rule(), m.name(), m.index(), m.unit().fromSi(1.0)))
                 .toList();
-        RowCollector rows = new RowCollector(text, timeColumn.orElseThrow(), timeRule.clock(), samples);
+        RowCollector rows = new RowCollector(text, timeColumn, timeRule, samples);
         text.rows(rows);
         rows.judge(skipText, faults, findings);
         throwFaults();
@@ -72,12 +72,16 @@ final class Reading {
             time[i] = timeUnit.toSi(time[i]);
         }
         int[] lines = rows.lines();
-        TimeBase.unify(file, timeColumn.orElseThrow() + 1, time, lines, timeRule.clock(), shown(timeUnit), findings);
+        TimeBase.unify(
+                file, timeColumn.map(c -> c + 1).orElse(0), time, lines, timeRule.clock(), shown(timeUnit), findings);
         assemble(columns, samples, time);
         Map<ModelChannel, Integer> numbers = new EnumMap<>(ModelChannel.class);
         columns.forEach(m -> numbers.put(m.rule().kind(), m.index() + 1));
         new ChannelChecks(file, time, lines, channels, numbers, faults, findings).judge();
         throwFaults();
+        if (text.unitsLine() > 0) {
+            findings.add(0, units());
+        }
         findings.add(0, summary(time, rows.firstStamp()));
         return new Recording(name, file, time, lines, channels, facts, findings);
     }
@@ -91,6 +95,16 @@ final class Reading {
         if (!faults.isEmpty()) {
             throw new InputException(faults);
         }
+    }
+
+    private Finding units() {
+        return Finding.note(
+                "units-under-header",
+                new Place(file, text.unitsLine(), 0),
+                Sentence.of(
+                        "this line holds the units of the columns: they are taken where neither the name of a column nor ",
+                        Named.MAP,
+                        " says another"));
     }
 
     private Finding summary(double[] time, String firstStamp) {

@@ -33,18 +33,15 @@ public record RecordingHead(List<Column> columns, int rows, Map<String, String> 
      *
      * @param position from 1
      * @param header as it stands in the file
+     * @param unit in the header's bracket or in a row of units under it
      * @param examples first values that differ
      * @param clock true when they are stamps of a clock
      * @param rising true when the first rows change and never fall
      */
-    public record Column(int position, String header, List<String> examples, boolean clock, boolean rising) {
+    public record Column(
+            int position, String header, Optional<String> unit, List<String> examples, boolean clock, boolean rising) {
         public Column {
             examples = List.copyOf(examples);
-        }
-
-        /** What stands in the header's bracket. */
-        public Optional<String> unit() {
-            return HeaderName.unit(header);
         }
     }
 
@@ -64,7 +61,7 @@ public record RecordingHead(List<Column> columns, int rows, Map<String, String> 
                 ROWS);
         List<Column> columns = new ArrayList<>();
         for (int i = 0; i < seen.size(); i++) {
-            columns.add(seen.get(i).column(i + 1, text.header().get(i)));
+            columns.add(seen.get(i).column(i + 1, text.header().get(i), HeaderName.unit(text, i)));
         }
         return new RecordingHead(columns, rows[0], reader(options, skipText));
     }
@@ -115,8 +112,8 @@ public record RecordingHead(List<Column> columns, int rows, Map<String, String> 
             return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "...";
         }
 
-        Column column(int position, String header) {
-            return new Column(position, header, examples, clock && !examples.isEmpty(), rises && !falls);
+        Column column(int position, String header, Optional<String> unit) {
+            return new Column(position, header, unit, examples, clock && !examples.isEmpty(), rises && !falls);
         }
     }
 }

@@ -9,6 +9,9 @@ import hotday.signals.log.DelimitedText;
 import hotday.signals.log.Row;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Takes the rows of a file: time stamps and mapped columns into arrays. Rows that cannot be placed or trusted are left
@@ -21,6 +24,8 @@ final class RowCollector implements DelimitedText.RowReader {
     private static final double TIMELESS = 0.05;
 
     private static final int FEW = 3;
+    private static final int NO_COLUMN = -1;
+    private static final int LONGEST_SHOWN = 40;
     private static final Setting STAMPS =
             new Setting("time.clock", "hh:mm:ss", "put 'clock: hh:mm:ss' into the channel map");
 
@@ -28,12 +33,17 @@ final class RowCollector implements DelimitedText.RowReader {
     private final DelimitedText text;
     private final int timeColumn;
     private final boolean clock;
+    /** From row to row where there is no time column, s. */
+    private final double step;
+
     private final List<ColumnSamples> columns;
     private double[] times = new double[4096];
     private int[] lines = new int[4096];
     private int size;
     private int rows;
     private String firstStamp = "";
+    private String words = "";
+    private final Tally underHeader = new Tally();
     private final Tally timeless = new Tally();
     private final Tally wide = new Tally();
     private final Tally narrow = new Tally();
@@ -55,11 +65,12 @@ final class RowCollector implements DelimitedText.RowReader {
         }
     }
 
-    RowCollector(DelimitedText text, int timeColumn, boolean clock, List<ColumnSamples> columns) {
+    RowCollector(DelimitedText text, Optional<Integer> timeColumn, TimeRule time, List<ColumnSamples> columns) {
         this.file = text.path().toString();
         this.text = text;
-        this.timeColumn = timeColumn;
-        this.clock = clock;
+        this.timeColumn = timeColumn.orElse(NO_COLUMN);
+        this.clock = time.clock();
+        this.step = time.step();
         this.columns = columns;
     }
 
@@ -98,13 +109,18 @@ final class RowCollector implements DelimitedText.RowReader {
     }
 
     private void take(Row row, int cells) {
+        if (rows == 1 && wordsOnly(row)) {
+            underHeader.at(row.line(), 0);
+            words = shown(row);
+            return;
+        }
         double stamp = timeColumn < cells ? stamp(row) : Double.NaN;
         if (Double.isNaN(stamp)) {
             timeless.at(row.line(), timeColumn + 1);
             return;
         }
         makeRoom();
-        firstStamp = size == 0 ? row.text(timeColumn) : firstStamp;
+        firstStamp = size == 0 ? (timeColumn == NO_COLUMN ? "0" : row.text(timeColumn)) : firstStamp;
         times[size] = stamp;
         lines[size] = row.line();
         size++;
@@ -113,7 +129,29 @@ final class RowCollector implements DelimitedText.RowReader {
         }
     }
 
+    private static boolean wordsOnly(Row row) {
+        boolean words = false;
+        for (int i = 0; i < row.count(); i++) {
+            String text = row.text(i);
+            if (!Double.isNaN(row.number(i)) || !Double.isNaN(Clock.seconds(text))) {
+                return false;
+            }
+            words |= !text.isEmpty() && !ColumnSamples.saysNothing(text);
+        }
+        return words;
+    }
+
+    private static String shown(Row row) {
+        String all = IntStream.range(0, Math.min(row.count(), FEW))
+                .mapToObj(row::text)
+                .collect(Collectors.joining("; "));
+        return all.length() > LONGEST_SHOWN ? all.substring(0, LONGEST_SHOWN) + "..." : all;
+    }
+
     private double stamp(Row row) {
+        if (timeColumn == NO_COLUMN) {
+            return (rows - 1 - underHeader.count) * step;
+        }
         return clock ? Clock.seconds(row.text(timeColumn)) : row.number(timeColumn);
     }
 
@@ -146,7 +184,7 @@ final class RowCollector implements DelimitedText.RowReader {
 
     /** @param skipText true when text among numbers is to be left out */
     void judge(boolean skipText, List<Finding> faults, List<Finding> findings) {
-        if (rows == 0) {
+        if (rows == underHeader.count) {
             faults.add(Finding.fault(
                     "no-rows", Place.of(file), "the file has a header and no rows: nothing was recorded"));
             return;
@@ -164,6 +202,16 @@ final class RowCollector implements DelimitedText.RowReader {
                 "rows hold an open quote or zero bytes (a logger that lost its power leaves them) and are left out.",
                 faults,
                 findings);
+        if (underHeader.count > 0) {
+            findings.add(Finding.warning(
+                    "words-under-header",
+                    place(underHeader),
+                    Sentence.of(
+                            "the first line under the header holds words ('" + words
+                                    + "') and neither numbers nor units known here; it is left out. If the names of the"
+                                    + " columns stand there, say so with ",
+                            new Setting("reader.header", "2", "'reader: {header: 2}' in the channel map"))));
+        }
         judgeTime(faults, findings);
         if (narrow.count > 0) {
             warn(

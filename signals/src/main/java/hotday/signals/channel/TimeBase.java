@@ -3,6 +3,7 @@ package hotday.signals.channel;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -79,11 +80,13 @@ final class TimeBase {
     private static void refuseOneStamp(
             String file, int column, double[] time, int[] lines, DoubleFunction<String> shown) {
         if (time.length > MOST_ON_ONE_STAMP && Arrays.stream(time).allMatch(t -> t == time[0])) {
-            throw InputException.at(
-                    new Place(file, lines[0], column),
+            throw new InputException(Finding.fault(
                     "time-stands",
-                    "time stands at " + shown.apply(time[0]) + " in all " + time.length
-                            + " rows: map the column whose stamps move on, or record again with the clock running");
+                    new Place(file, lines[0], column),
+                    Sentence.of(
+                            "time stands at " + shown.apply(time[0]) + " in all " + time.length
+                                    + " rows: record again with the clock running, or ",
+                            Named.OTHER_TIME)));
         }
     }
 

@@ -24,13 +24,26 @@ public final class DelimitedText {
     private final TextSource source;
     private final List<String> header;
     private final int headerLine;
+    /** Last line before the rows: that of the units, where there is one, else the header's. */
+    private final int headEnd;
+
+    private final List<String> units;
     private final TextForm form;
     private final byte[] comment;
 
-    private DelimitedText(TextSource source, List<String> header, int headerLine, TextForm form, byte[] comment) {
+    private DelimitedText(
+            TextSource source,
+            List<String> header,
+            int headerLine,
+            List<String> units,
+            int headEnd,
+            TextForm form,
+            byte[] comment) {
         this.source = source;
         this.header = List.copyOf(header);
         this.headerLine = headerLine;
+        this.units = units;
+        this.headEnd = headEnd;
         this.form = form;
         this.comment = comment;
     }
@@ -55,10 +68,19 @@ public final class DelimitedText {
                     declared = TextForm.declared(text);
                 } else if (++names == options.header()) {
                     int line = lines.line();
-                    List<String> first = firstRows(lines, comment, source.charset());
-                    TextForm form = TextForm.of(text, first, options, declared);
+                    Below below = Below.of(lines, comment, source.charset());
+                    TextForm form = TextForm.of(text, below.rows(), options, declared);
+                    List<String> header = names(path, text, line, form, options.fewestNames());
+                    Optional<List<String>> units =
+                            options.unitsBelow() ? below.units(form, header.size()) : Optional.empty();
                     return new DelimitedText(
-                            source, names(path, text, line, form, options.fewestNames()), line, form, comment);
+                            source,
+                            header,
+                            line,
+                            units.orElse(List.of()),
+                            units.isPresent() ? below.line() : line,
+                            form,
+                            comment);
                 }
             }
             throw InputException.at(
@@ -75,12 +97,30 @@ public final class DelimitedText {
         }
     }
 
-    private static List<String> firstRows(LineReader lines, byte[] comment, Charset charset) throws IOException {
-        List<String> rows = new ArrayList<>();
-        while (rows.size() < ROWS_LOOKED_AT && nextOfInterest(lines, comment)) {
-            rows.add(text(lines, charset));
+    /**
+     * The first lines under the header.
+     *
+     * @param line of the first of them
+     */
+    private record Below(int line, List<String> rows) {
+        static Below of(LineReader lines, byte[] comment, Charset charset) throws IOException {
+            List<String> rows = new ArrayList<>();
+            int line = 0;
+            while (rows.size() < ROWS_LOOKED_AT && nextOfInterest(lines, comment)) {
+                line = rows.isEmpty() ? lines.line() : line;
+                rows.add(text(lines, charset));
+            }
+            return new Below(line, rows);
         }
-        return rows;
+
+        Optional<List<String>> units(TextForm form, int width) {
+            if (rows.isEmpty()) {
+                return Optional.empty();
+            }
+            Row row = new Row(form.delimiter(), form.mark(), StandardCharsets.UTF_8);
+            row.cut(rows.get(0));
+            return UnitsRow.of(row, width);
+        }
     }
 
     private static boolean nextOfInterest(LineReader lines, byte[] comment) throws IOException {
@@ -150,6 +190,16 @@ public final class DelimitedText {
         return header;
     }
 
+    /** Symbol that stands for a column in a row of units under the names, or nothing. */
+    public Optional<String> unit(int column) {
+        return column < units.size() ? Optional.of(units.get(column)).filter(u -> !u.isEmpty()) : Optional.empty();
+    }
+
+    /** Line of the row of units; 0 when there is none. */
+    public int unitsLine() {
+        return units.isEmpty() ? 0 : headEnd;
+    }
+
     /** Line of the header, from 1. */
     public int headerLine() {
         return headerLine;
@@ -168,7 +218,7 @@ public final class DelimitedText {
         return source.path();
     }
 
-    /** Reads all rows after the header, blank and comment lines left out. */
+    /** Reads all rows after header and units, blank and comment lines left out. */
     public void rows(RowReader to) {
         rows(to, Integer.MAX_VALUE);
     }
@@ -179,7 +229,7 @@ public final class DelimitedText {
         try (LineReader lines = source.lines()) {
             int rows = 0;
             while (rows < most && nextOfInterest(lines, comment)) {
-                if (lines.line() > headerLine) {
+                if (lines.line() > headEnd) {
                     rows++;
                     row.cut(lines);
                     to.row(row);

@@ -34,6 +34,11 @@ public record ReaderOptions(
         }
     }
 
+    /** True for recordings, where a row of units may stand under the names; values of a list have theirs in the names. */
+    boolean unitsBelow() {
+        return fewestNames >= TIME_AND_VALUE;
+    }
+
     /** Of a recording. */
     public ReaderOptions(Optional<Character> delimiter, Decimal decimal, String comment, int header) {
         this(delimiter, decimal, comment, header, TIME_AND_VALUE);

@@ -3,6 +3,8 @@ package hotday.study.shop;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Sentence;
+import hotday.core.finding.Setting;
 import hotday.signals.channel.ChannelGuess;
 import hotday.signals.channel.ChannelMap;
 import hotday.signals.channel.MapDraft;
@@ -10,6 +12,7 @@ import hotday.signals.channel.Recording;
 import hotday.signals.channel.RecordingHead;
 import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
+import hotday.study.prove.MissingChannels;
 import hotday.study.workspace.ArrivingFile;
 import hotday.study.workspace.AtomicFile;
 import hotday.study.workspace.Leftovers;
@@ -21,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -305,6 +309,17 @@ public final class Runs {
     }
 
     private ChannelMap map(Run run, RecordingHead head, MapDraft draft) {
+        if (!draft.time().told()) {
+            throw new InputException(Finding.fault(
+                    "no-time-column",
+                    Place.of(run.file().toString()),
+                    Sentence.of(
+                            "no column of this recording is named like time or looks like it. If one holds it, ",
+                            new Setting("time.column", "it", "name it in the map, 'time: {column: ...}'"),
+                            ". If none does and the rows were written at equal steps, ",
+                            new Setting("time.step", "0.1 s", "say how far they are apart, 'time: {step: 0.1 s}'"),
+                            ". Else record again with the time.")));
+        }
         return ChannelMap.of(
                 mapFile(MapKind.OWN, run.name()).getFileName().toString(),
                 new String(draft.file(head), StandardCharsets.UTF_8));
@@ -314,7 +329,9 @@ public final class Runs {
         RecordingHead head = map.head(run.file());
         try {
             Recording recording = recording(run, map);
-            return new Look(run, head, draft, Optional.of(recording), recording.findings());
+            List<Finding> findings = new ArrayList<>(recording.findings());
+            findings.addAll(MissingChannels.warnings(recording));
+            return new Look(run, head, draft, Optional.of(recording), findings);
         } catch (InputException wrong) {
             return new Look(run, head, draft, Optional.empty(), wrong.findings());
         }
