@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bytes, ceilingWords, ends, eventMark, eventName, holdsOn, intervalWords, limitName, minutes, moment, reachOf } from '../src/lib/said';
+import { bytes, ceilingWords, ends, eventMark, eventName, holdsOn, intervalWords, kinds, minutes, moment, reachOf } from '../src/lib/said';
 
 const numbers = (degC: number | null, inside = true) => ({ degC, interval90: [null, null] as const, binding_limit: 'coolant', inside_searched_range: inside });
 
@@ -25,9 +25,11 @@ describe('what is said of a proof', () => {
     expect(reachOf(numbers(null, false))).toBe('above');
   });
 
-  it('names limits and events, also new ones', () => {
-    expect(limitName('cabin-cooling')).toBe('cabin cooling');
-    expect(limitName('brake-fluid')).toBe('brake fluid');
+  it('counts notes by kind', () => {
+    expect(kinds(['samples-blank', 'time-slips', 'samples-blank'])).toBe('samples blank (2), time slips');
+  });
+
+  it('names events, also new ones', () => {
     expect(eventName('thermostat_open')).toBe('thermostat opens');
     expect(eventMark('fan_off')).toEqual({ letter: 'F', filled: false });
     expect(eventMark('thermostat_open')).toEqual({ letter: 'T', filled: true });

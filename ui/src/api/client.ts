@@ -7,6 +7,9 @@ export const unpaired = signal(false);
 /** A refusal of the server, or no server at all, as a sentence for people. */
 export class ServerError extends Error {}
 
+/** No server at all, for now. */
+export class AwayError extends ServerError {}
+
 export interface Refusal {
   readonly error?: string;
   readonly message?: string;
@@ -19,7 +22,7 @@ export async function ask(path: string, init?: RequestInit): Promise<Response> {
   try {
     return await fetch(`api/${path}`, { cache: 'no-store', ...init });
   } catch {
-    throw new ServerError('Hotday does not answer. Is it still running on this machine?');
+    throw new AwayError('Hotday does not answer. Is it still running on this machine?');
   }
 }
 
@@ -41,6 +44,11 @@ export async function good<T>(response: Response): Promise<T> {
   }
   return body<T>(response);
 }
+
+/** The disk does not take it; nothing is wrong with what was sent. */
+export const NOT_WRITTEN = 507;
+
+export const notWritten = async (response: Response): Promise<string> => (await body<Refusal>(response)).message ?? 'The disk does not take it.';
 
 export const build = (id: string): string => `builds/${encodeURIComponent(id)}`;
 
@@ -76,6 +84,9 @@ export async function saveChanges(id: string, version: string, changes: readonly
   }
   if (response.status === 422) {
     return { kind: 'faults', findings: (await body<FaultyAnswer>(response)).findings };
+  }
+  if (response.status === NOT_WRITTEN) {
+    return { kind: 'not-written', message: await notWritten(response) };
   }
   const saved = await good<{ version: string; answer: Answer }>(response);
   return { kind: 'saved', ...saved };

@@ -1,10 +1,16 @@
-import { ask, body, build, good, sending, ServerError, type Refusal } from './client';
+import { ask, body, build, good, NOT_WRITTEN, notWritten, sending, ServerError, type Refusal } from './client';
 import type { Job, MapSaved, MapWish, ProofKept, ProveWish, Remark, Run, RunDetail, Samples, StudyWish } from './proofTypes';
 
 const run = (name: string): string => `runs/${encodeURIComponent(name)}`;
 
-export async function readRuns(): Promise<readonly Run[]> {
-  return (await good<{ runs: readonly Run[] }>(await ask('runs'))).runs;
+export interface Runs {
+  readonly runs: readonly Run[];
+  /** Larger ones are not taken. */
+  readonly largest_bytes: number;
+}
+
+export async function readRuns(): Promise<Runs> {
+  return good(await ask('runs'));
 }
 
 export async function readRun(name: string): Promise<RunDetail> {
@@ -24,6 +30,9 @@ export async function saveMap(name: string, wish: MapWish): Promise<MapSaved> {
   }
   if (response.status === 422) {
     return { kind: 'faults', findings: (await body<{ findings?: readonly Remark[] }>(response)).findings ?? [] };
+  }
+  if (response.status === NOT_WRITTEN) {
+    return { kind: 'not-written', message: await notWritten(response) };
   }
   return { kind: 'saved', run: await good<RunDetail>(response) };
 }

@@ -8,6 +8,8 @@ export interface Remark {
   readonly place?: string | null;
   /** Key of the setting of a map that can mend it, where the page has a control for it. */
   readonly control?: string;
+  /** Of a cause that is named: how much speaks for it against a sound car. */
+  readonly values?: { readonly odds?: number | null };
   readonly line?: number;
   readonly column?: number;
 }
@@ -133,6 +135,7 @@ export interface MapWish {
 export type MapSaved =
   | { readonly kind: 'saved'; readonly run: RunDetail }
   | { readonly kind: 'changed-elsewhere'; readonly message: string }
+  | { readonly kind: 'not-written'; readonly message: string }
   | { readonly kind: 'faults'; readonly findings: readonly Remark[] };
 
 /** Every sample of one channel; NaN where there is none. */

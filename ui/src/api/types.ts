@@ -1,4 +1,5 @@
 /** What the server answers. The unit stands at the end of a name. */
+import type { Turned } from '../lib/turned';
 import type { UnitChoice } from '../lib/units';
 import type { ProvenCeiling } from './proofTypes';
 
@@ -49,9 +50,7 @@ export interface Shop {
   readonly builds: readonly ShopBuild[];
 }
 
-export interface TypedValue {
-  readonly key: string;
-  readonly typed: string;
+export interface TypedValue extends Turned {
   readonly line: number;
   readonly column: number;
 }
@@ -59,6 +58,7 @@ export interface TypedValue {
 export interface Assumption {
   readonly key: string;
   readonly value: string;
+  readonly shown?: Turned['shown'];
   readonly reason: string;
 }
 
@@ -133,6 +133,8 @@ export interface GoodAnswer {
   readonly stack: Stack;
   readonly ceilings: readonly Ceiling[];
   readonly now: readonly LimitNow[];
+  /** What was tried; not there in the answer of the saved sheet. */
+  readonly changed?: readonly Turned[];
 }
 
 export interface FaultyAnswer {
@@ -163,4 +165,5 @@ export interface Change {
 export type Saved =
   | { readonly kind: 'saved'; readonly version: string; readonly answer: Answer }
   | { readonly kind: 'changed-elsewhere'; readonly message: string }
+  | { readonly kind: 'not-written'; readonly message: string }
   | { readonly kind: 'faults'; readonly findings: readonly Finding[] };

@@ -1,3 +1,4 @@
+import { roundTicks } from '../lib/ticks';
 import { inUnit, type UnitChoice } from '../lib/units';
 
 interface Props {
@@ -22,25 +23,27 @@ export interface Ends {
 const LOW = -20;
 const HIGH = 80;
 const W = 1000;
-const TICKS = [-20, 0, 20, 40, 60, 80];
+const STEPS = 5;
 
 const percent = (x: number): string => `${x / 10}%`;
 const at = (degC: number): number => (W * (Math.min(Math.max(degC, LOW), HIGH) - LOW)) / (HIGH - LOW);
 
-/** One bar from -20 to 80 degC; what it shows is also said in words beside it. */
+/** One bar from -20 to 80 degC, ticked by round numbers of the unit it is read in; what it shows is also said in words beside it. */
 export function Thermometer({ ceiling, reach, saved, day, holds, units, band, before }: Props) {
   const end = reach === 'above' ? W : reach === 'below' ? 0 : at(ceiling);
   const lower = before ? 20 : 0;
+  const [low, high] = [inUnit(LOW, 'degC', units), inUnit(HIGH, 'degC', units)];
+  const ticks = roundTicks(low, high, STEPS).map((value) => ({ value, share: (100 * (value - low)) / (high - low) }));
   return (
     <svg class={`bar ${holds === null ? 'unsure' : holds ? 'holds' : 'short'}`} width="100%" height={62 + lower} aria-hidden="true">
       <rect class="tube" x="0" y="14" width="100%" height="20" rx="10" />
       <rect class="column" x="0" y="14" width={percent(end)} height="20" rx="10" />
-      {TICKS.map((t) => (
-        <line key={t} class="tick" x1={percent(at(t))} x2={percent(at(t))} y1={34 + lower} y2={40 + lower} />
+      {ticks.map(({ value, share }) => (
+        <line key={value} class="tick" x1={`${share}%`} x2={`${share}%`} y1={34 + lower} y2={40 + lower} />
       ))}
-      {TICKS.map((t) => (
-        <text key={t} class="tick" x={percent(at(t))} y={57 + lower} text-anchor={t === LOW ? 'start' : t === HIGH ? 'end' : 'middle'}>
-          {Math.round(inUnit(t, 'degC', units))}
+      {ticks.map(({ value, share }) => (
+        <text key={value} class="tick" x={`${share}%`} y={57 + lower} text-anchor={share < 3 ? 'start' : share > 97 ? 'end' : 'middle'}>
+          {value}
         </text>
       ))}
       {band && <Band ends={band} y={24} kind="after" />}

@@ -5,17 +5,6 @@ import { between, withUnit, type UnitChoice } from './units';
 export const LOWEST = -20;
 export const HIGHEST = 80;
 
-const LIMITS: Readonly<Record<string, string>> = {
-  coolant: 'coolant temperature',
-  boiling: 'boiling at the cap',
-  gearbox: 'gearbox fluid temperature',
-  'head-pressure': 'A/C high side',
-  'cabin-cooling': 'cabin cooling',
-  supply: 'supply voltage',
-};
-
-export const limitName = (id: string): string => LIMITS[id] ?? id.replaceAll('-', ' ');
-
 /** Both ends as numbers: where the search ended there is no more to know. */
 export const ends = ([low, high]: Interval): { readonly low: number; readonly high: number } => ({
   low: low ?? LOWEST,
@@ -65,6 +54,13 @@ export const eventName = (kind: string): string => KINDS[kind] ?? kind.replaceAl
 /** Its letter in a picture, and whether the mark is filled: something began. */
 export function eventMark(kind: string): { readonly letter: string; readonly filled: boolean } {
   return { letter: kind.charAt(0).toUpperCase(), filled: /_(on|open)$/.test(kind) };
+}
+
+/** Keys of findings by how often they come, as in "samples blank (2), time slips". */
+export function kinds(keys: readonly string[]): string {
+  const counts = new Map<string, number>();
+  keys.forEach((key) => counts.set(key, (counts.get(key) ?? 0) + 1));
+  return [...counts].map(([key, n]) => `${key.replaceAll('-', ' ')}${n > 1 ? ` (${n})` : ''}`).join(', ');
 }
 
 /** As in "3.2 MB". */

@@ -1,11 +1,13 @@
 import { computed, signal, type ReadonlySignal, type Signal } from '@preact/signals';
-import { readBuild, saveChanges, ServerError, tryChanges } from '../api/client';
+import { readBuild, saveChanges, tryChanges } from '../api/client';
 import type { Answer, Build, Change, Finding, GoodAnswer, Stack } from '../api/types';
 import { back, BLANK, forth, grow, sameChanges, step, type Changes, type History } from '../lib/history';
 import { Latest } from '../lib/latest';
 import { drawable, laidOver } from '../lib/parts';
+import { inChosen, turnedValues, type TurnedValues } from '../lib/turned';
 import { dropDraft, keepDraft, readDraft } from './draft';
-import { suggestUnits } from './settings';
+import { chosenUnits, suggestUnits } from './settings';
+import { troubleOf, type Trouble } from './trouble';
 
 /** An answer that takes longer than this, in ms, is waited for in words. */
 const LONG = 500;
@@ -27,7 +29,9 @@ export class Desk {
   readonly inOrder: Signal<boolean> = signal(true);
   readonly waiting: Signal<boolean> = signal(false);
   readonly saving: Signal<boolean> = signal(false);
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
+  /** Why the last save did not come about, though nothing is wrong with the sheet. */
+  readonly unsaved: Signal<Trouble | null> = signal(null);
   readonly told: Signal<string> = signal('');
   readonly conflict: Signal<Conflict | null> = signal(null);
   readonly chosen: Signal<string | null> = signal(null);
@@ -49,6 +53,14 @@ export class Desk {
     () => new Map(this.build.value?.assumptions.map((a) => [a.key, a.value])),
   );
 
+  private readonly turned: ReadonlySignal<TurnedValues> = computed(() =>
+    turnedValues([
+      ...(this.build.value?.values ?? []),
+      ...(this.build.value?.assumptions ?? []).map((a) => ({ ...a, typed: a.value })),
+      ...(this.good.value?.changed ?? []),
+    ]),
+  );
+
   private timer: number | undefined;
   private grownBy = '';
   private grownAt = 0;
@@ -62,7 +74,7 @@ export class Desk {
     },
     (reason) => {
       this.await(false);
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => this.ask());
     },
   );
 
@@ -70,7 +82,7 @@ export class Desk {
 
   async open(): Promise<void> {
     const draft = readDraft(this.id);
-    if (!(await this.read())) {
+    if (!(await this.read(() => void this.open()))) {
       return;
     }
     if (draft) {
@@ -89,16 +101,27 @@ export class Desk {
       return;
     }
     if (Object.keys(this.changes.value).length > 0) {
-      this.conflict.value = { message: 'The sheet was changed elsewhere in the meantime.' };
-    } else if (await this.read()) {
+      this.conflict.value = { message: 'The sheet was saved elsewhere just now, while you have changes here that are not saved. Nothing of yours is lost.' };
+    } else if (await this.read(() => void this.heard(version))) {
       this.told.value = 'Changed elsewhere; read again.';
     }
   }
 
-  /** After a failure: the same question again. */
-  retry(): void {
-    this.trouble.value = null;
-    this.ask();
+  /** A value of the sheet, or one that is to stand there, in the units that were chosen. */
+  inChosenUnits(key: string, typed: string): string {
+    return inChosen(this.turned.value, key, typed, chosenUnits.value);
+  }
+
+  /** The line to the server is there again, as after the tab was hidden: what was told meanwhile is caught up with. */
+  async catchUp(): Promise<void> {
+    if (!this.build.value || this.saving.value) {
+      return;
+    }
+    try {
+      await this.heard((await readBuild(this.id)).version);
+    } catch (reason) {
+      this.trouble.value = troubleOf(reason, () => void this.catchUp());
+    }
   }
 
   /** Moves without a step of undo, as long as the pointer is down. */
@@ -155,20 +178,25 @@ export class Desk {
       return;
     }
     this.saving.value = true;
+    this.unsaved.value = null;
+    const again = (): void => void this.save();
     try {
       const result = await saveChanges(this.id, build.version, listed(this.history.value.now));
       if (result.kind === 'saved') {
         this.clear();
-        await this.read();
+        await this.read(() => void this.catchUp());
         this.told.value = 'Saved.';
       } else if (result.kind === 'changed-elsewhere') {
         this.conflict.value = { message: result.message };
+      } else if (result.kind === 'not-written') {
+        this.unsaved.value = { message: `Not saved; your changes stay here. ${result.message}`, away: false, again };
       } else {
         this.take({ in_order: false, findings: result.findings });
         this.told.value = 'Not saved; put them right first.';
       }
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      // Saved again by a hand only: nobody likes to be surprised by a file.
+      this.unsaved.value = { ...troubleOf(reason, again), away: false };
     } finally {
       this.saving.value = false;
     }
@@ -180,13 +208,13 @@ export class Desk {
       this.clear();
     }
     this.conflict.value = null;
-    if (await this.read()) {
-      this.told.value = keep ? 'Read again; your changes lie over it.' : 'Read again; your changes are gone.';
+    if (await this.read(() => void this.settle(keep))) {
       this.put({ ...this.history.value, now: this.merged(this.history.value.now) });
+      this.told.value = keep ? 'Read again; your changes lie over it.' : 'Read again; your changes are gone.';
     }
   }
 
-  private async read(): Promise<boolean> {
+  private async read(again: () => void): Promise<boolean> {
     try {
       const build = await readBuild(this.id);
       suggestUnits(build.units);
@@ -195,7 +223,7 @@ export class Desk {
       this.rest();
       return true;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, again);
       return false;
     }
   }
@@ -209,6 +237,9 @@ export class Desk {
   private put(history: History): void {
     this.history.value = history;
     this.told.value = '';
+    if (Object.keys(history.now).length === 0) {
+      this.unsaved.value = null;
+    }
     keepDraft(this.id, { version: this.build.value?.version ?? '', history });
     this.ask();
   }
@@ -260,8 +291,4 @@ export class Desk {
 
 function listed(changes: Changes): readonly Change[] {
   return Object.entries(changes).map(([key, value]) => ({ key, value }));
-}
-
-export function sentence(reason: unknown): string {
-  return reason instanceof ServerError ? reason.message : `The page failed: ${String(reason)}`;
 }

@@ -1,12 +1,14 @@
 import { signal } from '@preact/signals';
 import { cancelJob, readJobs, startJob } from '../api/proofClient';
 import type { Job, ProveWish } from '../api/proofTypes';
-import { sentence } from './desk';
 import { listen } from './events';
+import { troubleOf, type Trouble } from './trouble';
 
 /** Newest first; the same on every page of the shop. */
 export const jobs = signal<readonly Job[]>([]);
-export const jobTrouble = signal<string | null>(null);
+export const jobTrouble = signal<Trouble | null>(null);
+/** How often all jobs were read: after that, one that is not among them is gone. */
+export const readAnew = signal(0);
 
 export const underWay = (job: Job): boolean => job.state === 'waiting' || job.state === 'running';
 
@@ -24,7 +26,8 @@ async function asked(question: () => Promise<void>): Promise<void> {
     await question();
     jobTrouble.value = null;
   } catch (reason) {
-    jobTrouble.value = sentence(reason);
+    // Work is asked for by a hand, never by itself.
+    jobTrouble.value = { ...troubleOf(reason, () => void asked(question)), away: false };
   }
 }
 
@@ -38,6 +41,16 @@ export const cancel = (id: string): Promise<void> =>
     jobs.value = withJob(jobs.value, await cancelJob(id));
   });
 
+async function readAll(): Promise<void> {
+  try {
+    jobs.value = await readJobs();
+    readAnew.value++;
+    jobTrouble.value = null;
+  } catch (reason) {
+    jobTrouble.value = troubleOf(reason, () => void readAll());
+  }
+}
+
 let followed = false;
 
 /** Keeps the jobs as the server has them, from the first call on. */
@@ -49,7 +62,5 @@ export function followJobs(): void {
   listen('job', (job) => {
     jobs.value = withJob(jobs.value, job as Job);
   });
-  listen('joined', () => void asked(async () => {
-    jobs.value = await readJobs();
-  }));
+  listen('joined', () => void readAll());
 }

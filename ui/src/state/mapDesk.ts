@@ -3,7 +3,7 @@ import { readRun, saveMap, tryMap } from '../api/proofClient';
 import type { MapWish, Remark, RunDetail, RunMap } from '../api/proofTypes';
 import { Latest } from '../lib/latest';
 import { wishOf } from '../lib/mapping';
-import { sentence } from './desk';
+import { troubleOf, type Trouble } from './trouble';
 
 type Chosen = Pick<RunMap, 'time' | 'channels' | 'facts'>;
 
@@ -16,7 +16,9 @@ export class MapDesk {
   readonly findings: Signal<readonly Remark[]> = signal([]);
   readonly saving: Signal<boolean> = signal(false);
   readonly told: Signal<string> = signal('');
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
+  /** Why the last save did not come about, though nothing is wrong with the map. */
+  readonly unsaved: Signal<Trouble | null> = signal(null);
   readonly conflict: Signal<string | null> = signal(null);
 
   private readonly tries = new Latest<MapWish, RunDetail>(
@@ -27,7 +29,7 @@ export class MapDesk {
       this.trouble.value = null;
     },
     (reason) => {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => this.change({}));
     },
   );
 
@@ -39,7 +41,7 @@ export class MapDesk {
       this.conflict.value = null;
       this.trouble.value = null;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.settle(true));
     }
   }
 
@@ -74,6 +76,8 @@ export class MapDesk {
       return;
     }
     this.saving.value = true;
+    this.unsaved.value = null;
+    const again = (): void => void this.save();
     try {
       const answer = await saveMap(this.name, wishOf(run.version, chosen));
       if (answer.kind === 'saved') {
@@ -81,12 +85,14 @@ export class MapDesk {
         this.told.value = 'Map saved.';
       } else if (answer.kind === 'changed-elsewhere') {
         this.conflict.value = answer.message;
+      } else if (answer.kind === 'not-written') {
+        this.unsaved.value = { message: `Not saved; your choices stay here. ${answer.message}`, away: false, again };
       } else {
         this.findings.value = answer.findings;
         this.told.value = 'Not saved; put the faults right first.';
       }
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.unsaved.value = { ...troubleOf(reason, again), away: false };
     } finally {
       this.saving.value = false;
     }

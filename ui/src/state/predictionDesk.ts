@@ -2,22 +2,22 @@ import { signal, type Signal } from '@preact/signals';
 import { readBuild, tryChanges } from '../api/client';
 import type { Intervals, RoadMap, Sensitivity } from '../api/predictionTypes';
 import type { Answer, Build, Change } from '../api/types';
-import { sentence } from './desk';
 import { listen } from './events';
 import { suggestUnits } from './settings';
+import { troubleOf, type Trouble } from './trouble';
 import { Work } from './work';
 
 /** What the saved sheet of one build predicts, and what other values would change. */
 export class PredictionDesk {
   readonly build: Signal<Build | null> = signal(null);
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
   readonly intervals: Work<Intervals>;
   readonly map: Work<RoadMap>;
   readonly matters: Work<Sensitivity>;
   /** Later ones of a key replace earlier ones. */
   readonly whatIf: Signal<readonly Change[]> = signal([]);
   readonly answer: Signal<Answer | null> = signal(null);
-  readonly whatIfTrouble: Signal<string | null> = signal(null);
+  readonly whatIfTrouble: Signal<Trouble | null> = signal(null);
   private mattersAsked = false;
 
   constructor(readonly id: string) {
@@ -33,9 +33,22 @@ export class PredictionDesk {
       this.map.follow(),
       this.matters.follow(),
       listen('sheet', ({ build }) => build === this.id && void this.load()),
+      listen('joined', () => void this.catchUp()),
     ];
     void this.load();
     return () => ends.forEach((end) => end());
+  }
+
+  /** The line to the server is there again: a sheet that was saved meanwhile is read. */
+  private async catchUp(): Promise<void> {
+    const known = this.build.value?.version;
+    try {
+      if (known !== undefined && (await readBuild(this.id)).version !== known) {
+        await this.load();
+      }
+    } catch (reason) {
+      this.trouble.value = troubleOf(reason, () => void this.load());
+    }
   }
 
   async load(): Promise<void> {
@@ -53,7 +66,7 @@ export class PredictionDesk {
         void this.tryAll();
       }
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.load());
     }
   }
 
@@ -85,7 +98,7 @@ export class PredictionDesk {
         this.whatIfTrouble.value = null;
       }
     } catch (reason) {
-      this.whatIfTrouble.value = sentence(reason);
+      this.whatIfTrouble.value = troubleOf(reason, () => void this.tryAll());
     }
   }
 }

@@ -3,11 +3,11 @@ import { readBuild } from '../api/client';
 import { readProof, signOff } from '../api/proofClient';
 import type { Job, ProofKept } from '../api/proofTypes';
 import { rolesOf, suggested, withRole, type Role, type Roles } from '../lib/roles';
-import { sentence } from './desk';
 import { listen } from './events';
 import { followJobs, jobs, start } from './jobs';
 import { followRuns, runs } from './runs';
 import { suggestUnits } from './settings';
+import { troubleOf, type Trouble } from './trouble';
 
 const rolesName = (id: string): string => `hotday.roles.${id}`;
 
@@ -17,7 +17,7 @@ export class ProofDesk {
   readonly note: Signal<string> = signal('');
   /** Undefined while it is not known whether there is one. */
   readonly proof: Signal<ProofKept | null | undefined> = signal(undefined);
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
   /** The recording whose columns are looked at. */
   readonly opened: Signal<string | null> = signal(null);
   readonly oil: Signal<boolean> = signal(false);
@@ -42,9 +42,8 @@ export class ProofDesk {
   follow(): () => void {
     followJobs();
     followRuns();
-    void this.name();
     const ends = [
-      listen('joined', () => void this.load()),
+      listen('joined', () => void this.load().then(() => this.name())),
       listen('proof', ({ build }) => build === this.id && void this.load()),
       listen('sheet', ({ build }) => build === this.id && void this.load()),
       listen('runs', () => void this.load()),
@@ -84,7 +83,7 @@ export class ProofDesk {
       this.trouble.value = null;
       await this.load();
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = { ...troubleOf(reason, () => void this.sign()), away: false };
     } finally {
       this.signing.value = false;
     }
@@ -98,7 +97,7 @@ export class ProofDesk {
       this.proof.value = old && next && old.pdf === next.pdf ? { ...old, current: next.current, signed: next.signed } : next;
       this.trouble.value = null;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.load());
     }
   }
 
@@ -109,7 +108,7 @@ export class ProofDesk {
       this.title.value = build.name;
       this.note.value = build.note;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.load());
     }
   }
 }

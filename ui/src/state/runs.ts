@@ -1,8 +1,9 @@
 import { signal } from '@preact/signals';
 import { readRuns, upload } from '../api/proofClient';
 import type { Remark, Run } from '../api/proofTypes';
-import { sentence } from './desk';
+import { bytes } from '../lib/said';
 import { listen } from './events';
+import { troubleOf, type Trouble } from './trouble';
 
 /** One file on its way to the shop, or why it was not taken. */
 export interface Sending {
@@ -15,7 +16,9 @@ export interface Sending {
 }
 
 export const runs = signal<readonly Run[] | null>(null);
-export const runsTrouble = signal<string | null>(null);
+export const runsTrouble = signal<Trouble | null>(null);
+/** Of a recording as it is sent, in bytes; not known before the list was read. */
+let largest = Infinity;
 export const sendings = signal<readonly Sending[]>([]);
 
 const stops = new Map<number, AbortController>();
@@ -24,10 +27,12 @@ let line: Promise<void> = Promise.resolve();
 
 export async function loadRuns(): Promise<void> {
   try {
-    runs.value = await readRuns();
+    const answer = await readRuns();
+    runs.value = answer.runs;
+    largest = answer.largest_bytes;
     runsTrouble.value = null;
   } catch (reason) {
-    runsTrouble.value = sentence(reason);
+    runsTrouble.value = troubleOf(reason, () => void loadRuns());
   }
 }
 
@@ -57,6 +62,10 @@ export function send(files: readonly File[], taken: (run: Run) => void): void {
     line = line.then(async () => {
       if (stop.signal.aborted) {
         now(number, { state: 'refused', message: 'Stopped; nothing was taken.' });
+        return;
+      }
+      if (file.size > largest) {
+        now(number, { state: 'refused', message: `Not sent: it has ${bytes(file.size)}, at most ${bytes(largest)} are taken. Cut it into runs, or pack it with gzip.` });
         return;
       }
       now(number, { state: 'going' });

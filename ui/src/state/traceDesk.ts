@@ -3,7 +3,7 @@ import { readRun, readTrace } from '../api/proofClient';
 import type { PossibleChannel, RecordedChannel } from '../api/proofTypes';
 import { Pyramid } from '../lib/pyramid';
 import type { Span } from '../lib/span';
-import { sentence } from './desk';
+import { troubleOf, type Trouble } from './trouble';
 
 /** One channel of a recording, ready to be drawn. */
 export interface Recorded {
@@ -24,7 +24,7 @@ export class TraceDesk {
   readonly possible: Signal<readonly PossibleChannel[]> = signal([]);
   readonly shown: Signal<readonly string[]> = signal([]);
   readonly read: Signal<readonly Recorded[]> = signal([]);
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
 
   private known = false;
 
@@ -39,8 +39,9 @@ export class TraceDesk {
       for (const channel of show.filter((c) => this.channels.value.some((known) => known.channel === c))) {
         void this.show(channel, true);
       }
+      this.trouble.value = null;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.open(show));
     }
   }
 
@@ -56,7 +57,7 @@ export class TraceDesk {
       this.trouble.value = null;
     } catch (reason) {
       this.shown.value = this.shown.value.filter((c) => c !== channel);
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.show(channel, true));
     }
   }
 

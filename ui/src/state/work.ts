@@ -1,13 +1,13 @@
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import { readResult, startJob } from '../api/proofClient';
 import type { Job, StudyWish } from '../api/proofTypes';
-import { sentence } from './desk';
-import { followJobs, jobs, withJob } from './jobs';
+import { followJobs, jobs, readAnew, withJob } from './jobs';
+import { troubleOf, type Trouble } from './trouble';
 
 /** One question to the server that takes a while, and its last answer. */
 export class Work<T> {
   readonly result: Signal<T | null> = signal(null);
-  readonly trouble: Signal<string | null> = signal(null);
+  readonly trouble: Signal<Trouble | null> = signal(null);
   private readonly asked: Signal<string | null> = signal(null);
   private fetched: string | null = null;
 
@@ -18,13 +18,23 @@ export class Work<T> {
   /** Fetches answers as they come until the answer to this call is called. */
   follow(): () => void {
     followJobs();
-    return effect(() => {
+    const lost = effect(() => {
+      // Work does not outlive the server: one that was started anew is asked again.
+      if (readAnew.value > 0 && this.asked.peek() !== null && this.job.peek() === undefined && this.result.peek() === null) {
+        void this.ask();
+      }
+    });
+    const fetched = effect(() => {
       const job = this.job.value;
       if (job?.state === 'done' && this.fetched !== job.id) {
         this.fetched = job.id;
         void this.fetch(job.id);
       }
     });
+    return () => {
+      lost();
+      fetched();
+    };
   }
 
   async ask(): Promise<void> {
@@ -34,7 +44,7 @@ export class Work<T> {
       this.asked.value = job.id;
       this.trouble.value = null;
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.ask());
     }
   }
 
@@ -42,7 +52,7 @@ export class Work<T> {
     try {
       this.result.value = await readResult<T>(id);
     } catch (reason) {
-      this.trouble.value = sentence(reason);
+      this.trouble.value = troubleOf(reason, () => void this.ask());
     }
   }
 }

@@ -2,6 +2,7 @@ import type { Ceiling } from '../api/types';
 import { withUnit } from '../lib/units';
 import type { Desk } from '../state/desk';
 import { units } from '../state/settings';
+import { TroubleNotice } from './TroubleNotice';
 import { Verdict } from './Verdict';
 
 /** Stays in sight: the worst ceiling and what can be done with the changes. */
@@ -26,12 +27,8 @@ export function Bar({ desk }: { desk: Desk }) {
         </button>
         <button type="button" class="main" disabled={changed === 0 || desk.saving.value} onClick={() => void desk.save()}>Save</button>
       </div>
-      {desk.trouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{desk.trouble.value}</p>
-          <button type="button" onClick={() => desk.retry()}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={desk.trouble.value} />
+      <TroubleNotice trouble={desk.unsaved.value} word="Save again" />
       {desk.conflict.value && (
         <div class="notice bad" role="alert">
           <p>{desk.conflict.value.message}</p>

@@ -7,6 +7,7 @@ import { Compare } from './Compare';
 import { Drawing } from './Drawing';
 import { Findings } from './Findings';
 import { PartPanel } from './PartPanel';
+import { TroubleNotice } from './TroubleNotice';
 import { Values } from './Values';
 
 /** Plain typing is undone by the field itself. */
@@ -36,7 +37,11 @@ export function BuildView({ id }: { id: string }) {
   const desk = useMemo(() => new Desk(id), [id]);
   useEffect(() => {
     void desk.open();
-    return listen('sheet', ({ build, version }) => build === id && void desk.heard(version));
+    const ends = [
+      listen('sheet', ({ build, version }) => build === id && void desk.heard(version)),
+      listen('joined', () => void desk.catchUp()),
+    ];
+    return () => ends.forEach((end) => end());
   }, [desk, id]);
   useUndoKeys(desk);
   const build = desk.build.value;
@@ -49,7 +54,7 @@ export function BuildView({ id }: { id: string }) {
       <div class="build">
         <h1>{id}</h1>
         {desk.trouble.value
-          ? <div class="notice bad" role="alert"><p>{desk.trouble.value}</p><button type="button" onClick={() => void desk.open()}>Try again</button></div>
+          ? <TroubleNotice trouble={desk.trouble.value} />
           : <p role="status">Reading the sheet and predicting ...</p>}
       </div>
     );

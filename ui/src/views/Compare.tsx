@@ -1,4 +1,5 @@
 import type { Desk } from '../state/desk';
+import { Table } from './Table';
 
 /** What is changed against the saved sheet. */
 export function Compare({ desk }: { desk: Desk }) {
@@ -8,20 +9,25 @@ export function Compare({ desk }: { desk: Desk }) {
       <h2 id="compare-title">Against the saved sheet</h2>
       {changed.length === 0 && <p>Nothing is changed.</p>}
       {changed.length > 0 && (
-        <table>
-          <thead><tr><th scope="col">key</th><th scope="col">saved</th><th scope="col">now</th><th scope="col"><span class="unseen">take back</span></th></tr></thead>
-          <tbody>
-            {changed.map(([key, value]) => (
-              <tr key={key}>
-                <th scope="row">{key}</th>
-                <td>{desk.saved.value.get(key) ?? desk.assumed.value.get(key) ?? 'left open'}</td>
-                <td><b>{value}</b></td>
-                <td><button type="button" aria-label={`Take back ${key}`} onClick={() => desk.takeBack(key)}>Take back</button></td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table
+          label="Changes against the saved sheet"
+          head={['key', 'saved', 'now', '(take back)']}
+          rows={changed.map(([key, value]) => ({
+            key,
+            cells: [
+              key,
+              before(desk, key),
+              <b>{desk.inChosenUnits(key, value)}</b>,
+              <button type="button" aria-label={`Take back ${key}`} onClick={() => desk.takeBack(key)}>Take back</button>,
+            ],
+          }))}
+        />
       )}
     </section>
   );
+}
+
+function before(desk: Desk, key: string): string {
+  const typed = desk.saved.value.get(key) ?? desk.assumed.value.get(key);
+  return typed === undefined ? 'left open' : desk.inChosenUnits(key, typed);
 }

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { readShop, ServerError } from '../api/client';
+import { readShop } from '../api/client';
 import type { ProvenCeiling } from '../api/proofTypes';
 import type { Shop, ShopBuild, Stage, Worst } from '../api/types';
 import { ceilingWords, holdsOn, intervalWords } from '../lib/said';
@@ -8,10 +8,12 @@ import { change, withUnit, type UnitChoice } from '../lib/units';
 import { listen } from '../state/events';
 import { buildLink } from '../state/route';
 import { unitsOf } from '../state/settings';
+import { troubleOf, type Trouble } from '../state/trouble';
+import { TroubleNotice } from './TroubleNotice';
 import { Verdict } from './Verdict';
 
 const shop = signal<Shop | null>(null);
-const trouble = signal<string | null>(null);
+const trouble = signal<Trouble | null>(null);
 const wanted = signal('');
 
 async function load(): Promise<void> {
@@ -19,7 +21,7 @@ async function load(): Promise<void> {
     shop.value = await readShop();
     trouble.value = null;
   } catch (reason) {
-    trouble.value = reason instanceof ServerError ? reason.message : String(reason);
+    trouble.value = troubleOf(reason, () => void load());
   }
 }
 
@@ -27,7 +29,7 @@ export function ShopView() {
   useEffect(() => {
     document.title = 'Builds - Hotday';
     void load();
-    const ends = (['sheet', 'runs', 'proof'] as const).map((kind) => listen(kind, () => void load()));
+    const ends = (['sheet', 'runs', 'proof', 'joined'] as const).map((kind) => listen(kind, () => void load()));
     return () => ends.forEach((end) => end());
   }, []);
   const words = wanted.value.toLowerCase().split(/\s+/).filter(Boolean);
@@ -45,12 +47,7 @@ export function ShopView() {
       <p class="count" role="status">
         {shop.value ? counted(found.length, shop.value.builds.length) : trouble.value ? '' : 'Reading the shop and predicting each build ...'}
       </p>
-      {trouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{trouble.value}</p>
-          <button type="button" onClick={() => void load()}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={trouble.value} />
       <ul class="tags">
         {found.map((build) => <Tag key={build.id} build={build} twin={all.some((b) => b !== build && b.name === build.name)} />)}
       </ul>

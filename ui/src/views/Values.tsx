@@ -13,7 +13,7 @@ interface Entry {
   readonly changed: boolean;
 }
 
-/** Every single value of the sheet, as typed, and what was filled in for those left open. */
+/** Every single value of the sheet in the units that were chosen, and what was filled in for those left open. */
 export function Values({ desk }: { desk: Desk }) {
   const wanted = useSignal('');
   const show = useSignal<Show>('all');
@@ -58,7 +58,7 @@ export function Values({ desk }: { desk: Desk }) {
               <TypedField
                 key={e.key} id={`value:${e.key}`} label={e.key} value={e.value} hint={e.hint} changed={e.changed}
                 findings={about(desk.findings.value, e.key)}
-                like={desk.saved.value.get(e.key) ?? desk.assumed.value.get(e.key) ?? e.value}
+                like={desk.inChosenUnits(e.key, desk.saved.value.get(e.key) ?? desk.assumed.value.get(e.key) ?? e.value)}
                 set={(text) => desk.change({ [e.key]: text })}
               />
             ))}
@@ -114,12 +114,16 @@ function entries(desk: Desk): readonly Entry[] {
     key: a.key,
     typed: a.key in changes,
     value: changes[a.key] ?? a.value,
-    hint: a.key in changes ? `instead of ${a.value}, filled in: ${a.reason}` : `filled in: ${a.value}, because ${a.reason}`,
+    hint: a.key in changes ? `instead of ${desk.inChosenUnits(a.key, a.value)}, filled in: ${a.reason}` : `filled in: ${desk.inChosenUnits(a.key, a.value)}, because ${a.reason}`,
     changed: a.key in changes,
   }));
   for (const entry of open) {
     known.add(entry.key);
   }
+  const turned = (e: Entry): Entry => {
+    const value = desk.inChosenUnits(e.key, e.value);
+    return value === e.value ? e : { ...e, value, hint: e.typed ? [`typed as ${e.value}`, e.hint].filter(Boolean).join('; ') : e.hint };
+  };
   const fresh = Object.entries(changes).filter(([key]) => !known.has(key)).map(([key, value]): Entry => ({
     key, typed: true, value, hint: 'not in the saved sheet', changed: true,
   }));
@@ -130,7 +134,7 @@ function entries(desk: Desk): readonly Entry[] {
   const missing = [...new Set(desk.findings.value.map((f) => f.sheet_key ?? ''))]
     .filter((key) => key.includes('.') && !known.has(key) && !isBlock(key))
     .map((key): Entry => ({ key, typed: true, value: '', hint: undefined, changed: false }));
-  return [...typed, ...open, ...fresh, ...missing];
+  return [...[...typed, ...open, ...fresh].map(turned), ...missing];
 }
 
 function grouped(list: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {

@@ -2,6 +2,7 @@ import type { MovedBy, Sensitivity } from '../../api/predictionTypes';
 import { change } from '../../lib/units';
 import type { PredictionDesk } from '../../state/predictionDesk';
 import { units } from '../../state/settings';
+import { Table } from '../Table';
 import { Progress } from './Progress';
 
 /** As many as somebody would measure. */
@@ -30,27 +31,25 @@ function Ranked({ result }: { result: Sensitivity }) {
   const rows = result.sensitivity.slice(0, SHOWN);
   const most = Math.abs(rows[0] ? largest(rows[0])[1] : 1) || 1;
   return (
-    <div class="wide-table" tabIndex={0} role="region" aria-label="Values by what they move">
-      <table class="ranked">
-        <thead><tr><th scope="col">value</th><th scope="col">stands at</th><th scope="col">taken as</th><th scope="col">moves at most</th><th scope="col">in</th></tr></thead>
-        <tbody>
-          {rows.map((row) => {
-            const [kase, moved] = largest(row);
-            return (
-              <tr key={row.key}>
-                <th scope="row">{row.key}{row.assumed && <small> filled in</small>}</th>
-                <td>{row.value}</td>
-                <td>{row.taken}</td>
-                <td>
-                  <b>{change(moved, choice)}</b>
-                  <svg width="100%" height="10" aria-hidden="true" class="amount"><rect x="0" y="2" height="6" width={`${(100 * Math.abs(moved)) / most}%`} /></svg>
-                </td>
-                <td>{result.titles[kase] ?? kase}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+    <Table
+      label="Values by what they move" kind="ranked"
+      head={['value', 'stands at', 'taken as', 'moves at most', 'in']}
+      rows={rows.map((row) => {
+        const [kase, moved] = largest(row);
+        return {
+          key: row.key,
+          cells: [
+            <>{row.key}{row.assumed && <small> filled in</small>}</>,
+            row.value,
+            row.taken,
+            <>
+              <b>{change(moved, choice)}</b>
+              <svg width="100%" height="10" aria-hidden="true" class="amount"><rect x="0" y="2" height="6" width={`${(100 * Math.abs(moved)) / most}%`} /></svg>
+            </>,
+            result.titles[kase] ?? kase,
+          ],
+        };
+      })}
+    />
   );
 }

@@ -4,6 +4,7 @@ import { Matters } from './Matters';
 import { RoadMapView } from './RoadMapView';
 import { Rows } from './Rows';
 import { WhatIf } from './WhatIf';
+import { TroubleNotice } from '../TroubleNotice';
 
 /** How hot a day the saved sheet stands, before anything was driven. */
 export function PredictionView({ id }: { id: string }) {
@@ -19,12 +20,7 @@ export function PredictionView({ id }: { id: string }) {
         <h1>{build?.name ?? id}</h1>
         {build && build.note !== '' && <p class="note">{build.note}</p>}
       </div>
-      {desk.trouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{desk.trouble.value}</p>
-          <button type="button" onClick={() => void desk.load()}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={desk.trouble.value} />
       {!build && !desk.trouble.value && <p role="status">Reading the sheet ...</p>}
       {build && !build.answer && <div class="notice bad"><p>The saved sheet has faults; put them right on the sheet first.</p></div>}
       {build?.answer && (

@@ -1,3 +1,4 @@
+import { TroubleNotice } from '../TroubleNotice';
 import type { Work } from '../../state/work';
 import { cancel, underWay } from '../../state/jobs';
 
@@ -5,7 +6,7 @@ import { cancel, underWay } from '../../state/jobs';
 export function Progress<T>({ work, label }: { work: Work<T>; label: string }) {
   const job = work.job.value;
   if (work.trouble.value) {
-    return <Failed words={work.trouble.value} work={work} />;
+    return <TroubleNotice trouble={work.trouble.value} />;
   }
   if (!job || (job.state === 'done' && work.result.value)) {
     return null;

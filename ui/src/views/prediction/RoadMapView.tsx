@@ -2,6 +2,7 @@ import type { MapPoint, RoadMap } from '../../api/predictionTypes';
 import { inUnit, unitName, withUnit, type UnitChoice } from '../../lib/units';
 import type { PredictionDesk } from '../../state/predictionDesk';
 import { units } from '../../state/settings';
+import { Wide } from '../Table';
 import { Progress } from './Progress';
 
 /** Closer to the design day than this, in K, neither side is sure. */
@@ -25,9 +26,9 @@ export function RoadMapView({ desk }: { desk: PredictionDesk }) {
             <li><span class="square near">&#9670;</span> within {withUnit(NEAR, 'K', choice)} of it</li>
             <li><span class="square holds">&nbsp;</span> above it</li>
           </ul>
-          <div class="wide-table" tabIndex={0} role="region" aria-label="Ceilings over speed and grade">
+          <Wide label="Ceilings over speed and grade">
             <Squares map={map} choice={choice} />
-          </div>
+          </Wide>
         </>
       )}
     </section>

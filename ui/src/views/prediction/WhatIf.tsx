@@ -5,6 +5,8 @@ import { refusal } from '../../lib/typed';
 import type { PredictionDesk } from '../../state/predictionDesk';
 import { units } from '../../state/settings';
 import { Said } from '../TypedField';
+import { Table } from '../Table';
+import { TroubleNotice } from '../TroubleNotice';
 
 /** Moves smaller than this, in K, are none. */
 const NONE = 0.05;
@@ -40,7 +42,7 @@ export function WhatIf({ desk, build }: { desk: PredictionDesk; build: Build }) 
         <button type="submit" class="main">Try it</button>
       </form>
       {refused.value && <p class="bad" role="alert">{refused.value}</p>}
-      {desk.whatIfTrouble.value && <div class="notice bad" role="alert"><p>{desk.whatIfTrouble.value}</p></div>}
+      <TroubleNotice trouble={desk.whatIfTrouble.value} />
       {desk.whatIf.value.length > 0 && (
         <ul class="supposed">
           {desk.whatIf.value.map((c) => (
@@ -66,24 +68,22 @@ function Changes({ desk }: { desk: PredictionDesk }) {
     return <div class="said" role="alert"><Said findings={answer.findings} /></div>;
   }
   return (
-    <div class="wide-table" tabIndex={0} role="region" aria-label="What these values change">
-      <table>
-        <thead><tr><th scope="col">case</th><th scope="col">as saved</th><th scope="col">with it</th><th scope="col">change</th><th scope="col">gives way first</th></tr></thead>
-        <tbody>
-          {answer.ceilings.map((c) => {
-            const moved = c.saved_degC === null ? 0 : c.ceiling_degC - c.saved_degC;
-            return (
-              <tr key={c.case}>
-                <th scope="row">{c.title}</th>
-                <td>{c.saved_degC === null ? '-' : withUnit(c.saved_degC, 'degC', choice)}</td>
-                <td>{withUnit(c.ceiling_degC, 'degC', choice)}</td>
-                <td>{Math.abs(moved) < NONE ? 'none' : <b>{change(moved, choice)}</b>}</td>
-                <td>{c.binding_title}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+    <Table
+      label="What these values change"
+      head={['case', 'as saved', 'with it', 'change', 'gives way first']}
+      rows={answer.ceilings.map((c) => {
+        const moved = c.saved_degC === null ? 0 : c.ceiling_degC - c.saved_degC;
+        return {
+          key: c.case,
+          cells: [
+            c.title,
+            c.saved_degC === null ? '-' : withUnit(c.saved_degC, 'degC', choice),
+            withUnit(c.ceiling_degC, 'degC', choice),
+            Math.abs(moved) < NONE ? 'none' : <b>{change(moved, choice)}</b>,
+            c.binding_title,
+          ],
+        };
+      })}
+    />
   );
 }

@@ -7,6 +7,8 @@ import { anyUnit } from '../../lib/units';
 import { MapDesk } from '../../state/mapDesk';
 import { units } from '../../state/settings';
 import { Remarks } from './Remarks';
+import { Table } from '../Table';
+import { TroubleNotice } from '../TroubleNotice';
 
 /** More columns than this are shown only when somebody asks for them. */
 const MANY = 16;
@@ -30,12 +32,7 @@ export function ChannelMap({ name }: { name: string }) {
   const chosen = desk.chosen.value;
   return (
     <div class="mapping">
-      {desk.trouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{desk.trouble.value}</p>
-          <button type="button" onClick={() => void desk.settle(true)}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={desk.trouble.value} />
       {!run && !desk.trouble.value && <p role="status">Reading {name} ...</p>}
       {run && chosen && (
         <>
@@ -69,6 +66,7 @@ export function ChannelMap({ name }: { name: string }) {
               </div>
             </div>
           )}
+          <TroubleNotice trouble={desk.unsaved.value} word="Save again" />
           <div class="actions">
             <button type="button" class="main" disabled={desk.saving.value || (!desk.changed.value && run.map.from !== 'guess')} onClick={() => void desk.save()}>
               Save map
@@ -185,7 +183,7 @@ function ColumnRow({ desk, column, run: { possible, controls }, channels }: { de
   return (
     <tr class={is ? '' : 'spare'}>
       <ColumnHead column={column} />
-      <td>
+      <td data-word={controls.taken_for}>
         <select
           data-setting={is ? `channels.${is.channel}.column` : undefined}
           aria-label={`Column ${column.position}, ${column.header}, ${controls.taken_for}`}
@@ -197,7 +195,7 @@ function ColumnRow({ desk, column, run: { possible, controls }, channels }: { de
         </select>
         {is && is.why !== '' && <span class="hint">{is.why ?? 'you chose it'}</span>}
       </td>
-      <td>
+      <td data-word={is ? controls.unit : undefined}>
         {is && (
           <select
             data-setting={`channels.${is.channel}.unit`}
@@ -264,19 +262,14 @@ function Read({ recording, possible }: { recording: RunDetail['recording']; poss
   return (
     <details class="notice">
       <summary>Read: {recording.rows} rows over {clock(recording.duration_s)}, {recording.channels.length} channels</summary>
-      <table>
-        <thead><tr><th scope="col">channel</th><th scope="col">from</th><th scope="col">to</th><th scope="col">good samples</th></tr></thead>
-        <tbody>
-          {recording.channels.map((c) => (
-            <tr key={c.channel}>
-              <th scope="row">{possible.find((p) => p.channel === c.channel)?.title ?? c.channel}</th>
-              <td>{value(c, c.min)}</td>
-              <td>{value(c, c.max)}</td>
-              <td>{c.good} of {c.samples}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        label="What was read"
+        head={['channel', 'from', 'to', 'good samples']}
+        rows={recording.channels.map((c) => ({
+          key: c.channel,
+          cells: [possible.find((p) => p.channel === c.channel)?.title ?? c.channel, value(c, c.min), value(c, c.max), `${c.good} of ${c.samples}`],
+        }))}
+      />
     </details>
   );
 }

@@ -4,6 +4,7 @@ import { cancel, jobs, jobTrouble, underWay } from '../../state/jobs';
 import type { ProofDesk } from '../../state/proofDesk';
 import { runs } from '../../state/runs';
 import { Remarks } from './Remarks';
+import { TroubleNotice } from '../TroubleNotice';
 
 /** Starts the fit and tells how far it is. */
 export function Fit({ desk }: { desk: ProofDesk }) {
@@ -35,7 +36,7 @@ export function Fit({ desk }: { desk: ProofDesk }) {
           {why !== '' && <p id="fit-why">{why}</p>}
         </div>
       )}
-      {jobTrouble.value && <div class="notice bad" role="alert"><p>{jobTrouble.value}</p></div>}
+      <TroubleNotice trouble={jobTrouble.value} />
       {job && <JobState job={job} />}
     </section>
   );

@@ -8,6 +8,7 @@ import { Recordings } from './Recordings';
 import { Result } from './Result';
 import { SignOff } from './SignOff';
 import { Traces } from './Traces';
+import { TroubleNotice } from '../TroubleNotice';
 
 /** From recordings to a signed document. */
 export function ProofView({ id }: { id: string }) {
@@ -24,12 +25,7 @@ export function ProofView({ id }: { id: string }) {
         {desk.note.value !== '' && <p class="note">{desk.note.value}</p>}
       </div>
       {!hearing.value && <div class="notice bad" role="status"><p>Hotday does not answer at the moment; what stands here may be old. Trying again ...</p></div>}
-      {desk.trouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{desk.trouble.value}</p>
-          <button type="button" onClick={() => void desk.load()}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={desk.trouble.value} />
       <div class="work">
         <Recordings desk={desk} />
         <Fit desk={desk} />

@@ -4,9 +4,10 @@ import type { Run } from '../../api/proofTypes';
 import type { Role } from '../../lib/roles';
 import { bytes } from '../../lib/said';
 import type { ProofDesk } from '../../state/proofDesk';
-import { forgetSending, loadRuns, runs, runsTrouble, send, sendings, stopSending, type Sending } from '../../state/runs';
+import { forgetSending, runs, runsTrouble, send, sendings, stopSending, type Sending } from '../../state/runs';
 import { ChannelMap } from './ChannelMap';
 import { Remarks } from './Remarks';
+import { TroubleNotice } from '../TroubleNotice';
 
 const READ_BY: Readonly<Record<Run['map'], string>> = {
   own: 'read by a map of its own',
@@ -28,12 +29,7 @@ export function Recordings({ desk }: { desk: ProofDesk }) {
       <ul class="sendings" aria-live="polite">
         {sendings.value.map((s) => <Going key={s.number} sending={s} />)}
       </ul>
-      {runsTrouble.value && (
-        <div class="notice bad" role="alert">
-          <p>{runsTrouble.value}</p>
-          <button type="button" onClick={() => void loadRuns()}>Try again</button>
-        </div>
-      )}
+      <TroubleNotice trouble={runsTrouble.value} />
       {all && all.length === 0 && <p>None yet. A recording is what the logger wrote while the car was driven: a table of text, as it is or packed (.gz).</p>}
       <ul class="runs">
         {all?.map((run) => <Row key={run.name} run={run} desk={desk} />)}

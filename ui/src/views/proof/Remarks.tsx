@@ -1,16 +1,23 @@
 import type { Remark } from '../../api/proofTypes';
+import { kinds } from '../../lib/said';
 
-/** What the server says, in its own words: faults and warnings open, notes behind a line. */
+/** What asks for something to be done: faults, warnings, and a named cause however sure it is. */
+const loud = (f: Remark): boolean => f.severity !== 'note' || named(f);
+
+const named = (f: Remark): boolean => f.values?.odds !== undefined && f.values.odds !== null;
+
+const RANK: Readonly<Record<Remark['severity'], number>> = { fault: 0, warning: 1, note: 2 };
+
+/** What the server says, in its own words: what asks for something open, notes behind a line that counts them by kind. */
 export function Remarks({ findings, about }: { findings: readonly Remark[]; about: string }) {
-  const loud = findings.filter((f) => f.severity !== 'note');
-  const notes = findings.filter((f) => f.severity === 'note');
-  const faulty = loud.some((f) => f.severity === 'fault');
+  const open = findings.filter(loud).sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+  const notes = findings.filter((f) => !loud(f));
   return (
     <>
-      {loud.length > 0 && <div class={`notice${faulty ? ' bad' : ''}`}><List findings={loud} /></div>}
+      {open.length > 0 && <div class={`notice${open[0]?.severity === 'fault' ? ' bad' : ''}`}><List findings={open} /></div>}
       {notes.length > 0 && (
         <details class="notice">
-          <summary>{notes.length === 1 ? '1 remark' : `${notes.length} remarks`} {about}</summary>
+          <summary>{notes.length === 1 ? '1 note' : `${notes.length} notes`} {about}: {kinds(notes.map((f) => f.key))}</summary>
           <List findings={notes} />
         </details>
       )}
@@ -24,6 +31,7 @@ function List({ findings }: { findings: readonly Remark[] }) {
       {findings.map((f, i) => (
         <li key={`${f.key} ${i}`}>
           {f.severity !== 'note' && <b class={f.severity}>{f.severity}: </b>}
+          {f.severity === 'note' && named(f) && <b>possible cause: </b>}
           {placed(f)}{f.message}
           {f.control !== undefined && <> <button type="button" class="link" onClick={(event) => go(event.currentTarget, f.control ?? '')}>Go there</button></>}
         </li>

@@ -1,8 +1,9 @@
 import type { ProofKept, ProvenCeiling, ProvenRun } from '../../api/proofTypes';
 import { Thermometer } from '../../charts/Thermometer';
-import { ceilingWords, ends, holdsOn, HIGHEST, intervalWords, limitName, LOWEST, reachOf } from '../../lib/said';
+import { ceilingWords, ends, holdsOn, HIGHEST, intervalWords, LOWEST, reachOf } from '../../lib/said';
 import { change, withUnit, type UnitChoice } from '../../lib/units';
 import { units } from '../../state/settings';
+import { Table } from '../Table';
 import { Verdict } from '../Verdict';
 import { Remarks } from './Remarks';
 
@@ -48,7 +49,7 @@ function Case({ ceiling, choice }: { ceiling: ProvenCeiling; choice: UnitChoice 
         ceiling={height} reach={reach} saved={null} day={ceiling.design_ambient_degC} holds={holds} units={choice} band={ends(ceiling.interval90)}
         before={{ ceiling: sheet.degC ?? LOWEST, band: ends(sheet.interval90) }}
       />
-      <p>{reach === 'above' ? 'Nothing gives way in the range that was searched' : <><b>{limitName(ceiling.binding_limit)}</b> gives way first</>}</p>
+      <p>{reach === 'above' ? 'Nothing gives way in the range that was searched' : <><b>{ceiling.binding_title}</b> gives way first</>}</p>
       <p class="hint">From the sheet alone: {ceilingWords(sheet, choice)} ({intervalWords(sheet.interval90, choice)})</p>
     </li>
   );
@@ -61,31 +62,24 @@ function Agreement({ runs, choice }: { runs: readonly ProvenRun[]; choice: UnitC
   return (
     <>
       <h3>How the model met coolant</h3>
-      <div class="wide-table" tabIndex={0} role="region" aria-label="Agreement of model and recordings">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">recording</th><th scope="col">used to</th><th scope="col">rms</th><th scope="col">bias</th><th scope="col">worst</th><th scope="col">without a model</th>
-              <th scope="col">peak measured</th><th scope="col">peak of the model</th><th scope="col">inside its band</th>
-            </tr>
-          </thead>
-          <tbody>
-            {runs.map((r) => (
-              <tr key={r.run}>
-                <th scope="row">{r.run}</th>
-                <td>{r.role}</td>
-                <td>{size(r.coolant.rmse_K)}</td>
-                <td>{kelvin(r.coolant.bias_K)}</td>
-                <td>{size(r.coolant.max_error_K)}</td>
-                <td>{size(r.null_rmse_K)}</td>
-                <td>{at(r.coolant.peak_degC.measured)}</td>
-                <td>{r.single_number ? at(r.coolant.peak_degC.predicted) : `no single number: ${peakRange(r, choice)}`}</td>
-                <td>{r.coverage90 === null ? '-' : `${Math.round(100 * r.coverage90)} %`}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <Table
+        label="Agreement of model and recordings"
+        head={['recording', 'used to', 'rms', 'bias', 'worst', 'without a model', 'peak measured', 'peak of the model', 'inside its band']}
+        rows={runs.map((r) => ({
+          key: r.run,
+          cells: [
+            r.run,
+            r.role,
+            size(r.coolant.rmse_K),
+            kelvin(r.coolant.bias_K),
+            size(r.coolant.max_error_K),
+            size(r.null_rmse_K),
+            at(r.coolant.peak_degC.measured),
+            r.single_number ? at(r.coolant.peak_degC.predicted) : `no single number: ${peakRange(r, choice)}`,
+            r.coverage90 === null ? '-' : `${Math.round(100 * r.coverage90)} %`,
+          ],
+        }))}
+      />
       {runs.map((r) => <Remarks key={r.run} findings={r.findings} about={`on ${r.run}`} />)}
     </>
   );

@@ -10,6 +10,8 @@ import type { ProofDesk } from '../../state/proofDesk';
 import { runs } from '../../state/runs';
 import { units } from '../../state/settings';
 import { TraceDesk, type Recorded } from '../../state/traceDesk';
+import { Table } from '../Table';
+import { TroubleNotice } from '../TroubleNotice';
 
 const MEASURED: Stroke = { colour: '--ink', dash: [], width: 1.5 };
 const FITTED: Stroke = { colour: '--main', dash: [10, 5], width: 2.5 };
@@ -57,7 +59,7 @@ function OneRun({ name, fit, events }: { name: string; fit: FitTrace | null; eve
   }, [traces, fit]);
   return (
     <>
-      {traces.trouble.value && <div class="notice bad" role="alert"><p>{traces.trouble.value}</p></div>}
+      <TroubleNotice trouble={traces.trouble.value} />
       <Steering traces={traces} />
       {fit && <FitPlots fit={fit} traces={traces} />}
       <Channels traces={traces} />
@@ -206,30 +208,26 @@ function EventsOf({ events, traces }: { events: readonly SeenEvent[]; traces: Tr
   return (
     <details open={events.length <= 12}>
       <summary>{events.length === 1 ? '1 thing' : `${events.length} things`} seen in it though nobody recorded them</summary>
-      <div class="wide-table" tabIndex={0} role="region" aria-label="Seen though not recorded">
-        <table>
-          <thead><tr><th scope="col">at</th><th scope="col">what</th><th scope="col">coolant or other value</th><th scope="col">sure to</th><th scope="col">because</th><th scope="col"><span class="unseen">show it</span></th></tr></thead>
-          <tbody>
-            {events.map((e) => (
-              <tr key={`${e.kind} ${e.time_s}`}>
-                <th scope="row">{clock(e.time_s)}</th>
-                <td>{eventName(e.kind)}</td>
-                <td>{e.value === null ? '-' : anyUnit(e.value, e.unit, units.value)}</td>
-                <td>{e.confidence === null ? '-' : `${Math.round(100 * e.confidence)} %`}</td>
-                <td>{e.evidence}</td>
-                <td>
-                  <button
-                    type="button" aria-label={`Show ${eventName(e.kind)} at ${clock(e.time_s)}`}
-                    onClick={() => { traces.span.value = inside({ from: e.time_s - AROUND, to: e.time_s + AROUND }, traces.whole.peek()); }}
-                  >
-                    Show
-                  </button>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <Table
+        label="Seen though not recorded"
+        head={['at', 'what', 'coolant or other value', 'sure to', 'because', '(show it)']}
+        rows={events.map((e) => ({
+          key: `${e.kind} ${e.time_s}`,
+          cells: [
+            clock(e.time_s),
+            eventName(e.kind),
+            e.value === null ? '-' : anyUnit(e.value, e.unit, units.value),
+            e.confidence === null ? '-' : `${Math.round(100 * e.confidence)} %`,
+            e.evidence,
+            <button
+              type="button" aria-label={`Show ${eventName(e.kind)} at ${clock(e.time_s)}`}
+              onClick={() => { traces.span.value = inside({ from: e.time_s - AROUND, to: e.time_s + AROUND }, traces.whole.peek()); }}
+            >
+              Show
+            </button>,
+          ],
+        }))}
+      />
     </details>
   );
 }

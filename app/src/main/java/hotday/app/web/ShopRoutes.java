@@ -2,11 +2,13 @@ package hotday.app.web;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
+import hotday.core.unit.UnitSystem;
 import hotday.study.shop.Answer;
 import hotday.study.shop.Bench;
 import hotday.study.shop.Shop;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.Assumption;
+import hotday.vehicle.sheet.BuildSheet;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -109,16 +111,19 @@ final class ShopRoutes {
         root.put("version", opened.version());
         ArrayNode values = root.putArray("values");
         ArrayNode assumptions = root.putArray("assumptions");
-        opened.typed()
-                .forEach((key, typed) -> values.addObject().put("key", key).put("typed", typed));
+        opened.typed().forEach((key, typed) -> {
+            ObjectNode value = values.addObject().put("key", key).put("typed", typed);
+            opened.sheet().ifPresent(sheet -> shown(value, sheet, key, typed));
+        });
         opened.sheet().ifPresent(sheet -> {
             Reply.number(root, "day_degC", sheet.vehicle().designAmbient() - CELSIUS);
             for (Assumption a : sheet.assumptions()) {
-                assumptions
+                ObjectNode node = assumptions
                         .addObject()
                         .put("key", a.key())
                         .put("value", a.value())
                         .put("reason", a.reason());
+                shown(node, sheet, a.key(), a.value());
             }
         });
         Reply.all(root.putArray("findings"), opened.findings());
@@ -130,9 +135,29 @@ final class ShopRoutes {
         Reply.json(ctx, 200, root);
     }
 
+    /** The same value in the units of whoever wants others than were typed. */
+    private static void shown(ObjectNode node, BuildSheet sheet, String key, String typed) {
+        ObjectNode shown = Reply.object();
+        for (UnitSystem units : UnitSystem.values()) {
+            String text = sheet.shown(key, typed, units);
+            if (!text.equals(typed)) {
+                shown.put(units.name().toLowerCase(Locale.ROOT), text);
+            }
+        }
+        if (!shown.isEmpty()) {
+            node.set("shown", shown);
+        }
+    }
+
     private static void tried(Context ctx, Bench bench) {
         try {
-            Reply.json(ctx, 200, answer(bench.tried(changes(Reply.body(ctx)))));
+            Map<String, String> changes = changes(Reply.body(ctx));
+            Answer answer = bench.tried(changes);
+            ObjectNode root = answer(answer);
+            ArrayNode changed = root.putArray("changed");
+            changes.forEach((key, typed) ->
+                    shown(changed.addObject().put("key", key).put("typed", typed), answer.sheet(), key, typed));
+            Reply.json(ctx, 200, root);
         } catch (InputException wrong) {
             Reply.findings(ctx, 200, wrong.findings());
         }

@@ -1,6 +1,7 @@
 package hotday.app.web;
 
 import hotday.study.shop.Shop;
+import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -19,24 +20,42 @@ final class OpenPage implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final WebDriver browser;
-    private final PageServer server;
+    private final Path shop;
+    private final String address;
+    private PageServer server;
 
-    private OpenPage(WebDriver browser, PageServer server) {
+    private OpenPage(WebDriver browser, Path shop, PageServer server) {
         this.browser = browser;
+        this.shop = shop;
         this.server = server;
+        this.address = server.address();
     }
 
     /** The test is skipped where no browser can be opened. */
     static OpenPage of(Path shop) {
         WebDriver browser = Browser.open();
         try {
-            OpenPage page = new OpenPage(browser, PageServer.start(Shop.open(shop), 0, Reach.THIS_MACHINE));
-            browser.get(page.server.address());
+            OpenPage page = new OpenPage(browser, shop, PageServer.start(Shop.open(shop), 0, Reach.THIS_MACHINE));
+            browser.get(page.address);
             return page;
         } catch (RuntimeException e) {
             browser.quit();
             throw e;
         }
+    }
+
+    String address() {
+        return address;
+    }
+
+    /** The server ends; the page goes on standing in the browser. */
+    void away() {
+        server.close();
+    }
+
+    /** The server starts anew, where it was. */
+    void back() {
+        server = PageServer.start(Shop.open(shop), URI.create(address).getPort(), Reach.THIS_MACHINE);
     }
 
     WebDriver browser() {
@@ -45,7 +64,7 @@ final class OpenPage implements AutoCloseable {
 
     /** A view by what stands behind the address. */
     void go(String view) {
-        browser.get(server.address() + view);
+        browser.get(address + view);
     }
 
     WebElement seen(By what) {

@@ -101,6 +101,23 @@ class PageServerTest {
     }
 
     @Test
+    void valuesComeInTheUnitsOfWhoeverWantsOthers() throws IOException {
+        JsonNode build = json(send(ask("api/builds/heron")));
+        JsonNode width = null;
+        for (JsonNode value : build.get("values")) {
+            width = value.get("key").asString().equals("radiator.width") ? value : width;
+        }
+        String typed = width.get("typed").asString();
+        assertThat(typed).endsWith(" in");
+        assertThat(width.get("shown").get("metric").asString()).endsWith(" mm");
+        assertThat(width.get("shown").has("us")).isFalse();
+        JsonNode changed = json(change("POST", "api/builds/heron/try", RAISE)).get("changed");
+        assertThat(changed).hasSize(1);
+        assertThat(changed.get(0).get("typed").asString()).isEqualTo("250 mm");
+        assertThat(changed.get(0).get("shown").get("us").asString()).isEqualTo("9.843 in");
+    }
+
+    @Test
     void aSheetTheDiskDoesNotTakeIsNoFaultOfTheSheet() throws IOException {
         Path sheet = folder.resolve("builds/heron/build.yaml");
         String before = Files.readString(sheet);

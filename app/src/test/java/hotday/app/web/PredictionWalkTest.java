@@ -3,7 +3,6 @@ package hotday.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hotday.study.demo.DemoShop;
-import hotday.study.shop.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,50 +13,41 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.support.ui.ExpectedConditions;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What a builder asks the sheet before metal is cut, in a real browser. */
 class PredictionWalkTest {
+    private static final Duration WORKED_OUT = Duration.ofSeconds(90);
+
     @TempDir
     private Path folder;
 
-    private PageServer server;
-    private WebDriver browser;
-    private WebDriverWait wait;
+    private OpenPage page;
 
     @BeforeEach
     void open() {
-        browser = Browser.open();
         DemoShop.create(folder);
-        server = PageServer.start(Shop.open(folder), 0, Reach.THIS_MACHINE);
-        wait = new WebDriverWait(browser, Duration.ofSeconds(90));
-        browser.get(server.address() + "#/build/heron");
-        wait.until(ExpectedConditions.elementToBeClickable(By.linkText("Prediction")))
-                .click();
+        page = OpenPage.of(folder);
+        page.go("#/build/heron");
+        page.pressable(By.linkText("Prediction")).click();
     }
 
     @AfterEach
     void close() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (server != null) {
-            server.close();
+        if (page != null) {
+            page.close();
         }
     }
 
     private String text(By by) {
-        return wait.until(ExpectedConditions.visibilityOfElementLocated(by)).getText();
+        return page.seen(by, WORKED_OUT).getText();
     }
 
     @Test
     void everyCaseSaysItsCeilingItsIntervalAndWhatGivesWay() {
         By first = By.cssSelector(".cases.predicted li");
         assertThat(text(first)).contains("Hot idle in gear, A/C on", "90 of 100:", "cabin cooling gives way first");
-        assertThat(browser.findElements(first)).hasSize(8);
+        assertThat(page.browser().findElements(first)).hasSize(8);
         assertThat(text(By.cssSelector(".cold"))).contains("Cold morning");
     }
 
@@ -65,9 +55,9 @@ class PredictionWalkTest {
     void theSquaresChangeTheirUnitsWithTheRest() {
         By head = By.cssSelector(".squares thead");
         assertThat(text(head)).contains("65 km/h");
-        WebElement choice = browser.findElement(By.cssSelector(".settings select"));
+        WebElement choice = page.browser().findElement(By.cssSelector(".settings select"));
         choice.sendKeys("US");
-        wait.until(ExpectedConditions.textToBePresentInElementLocated(head, "40 mph"));
+        page.until(() -> text(head).contains("40 mph"));
     }
 
     @Test
@@ -75,8 +65,8 @@ class PredictionWalkTest {
         Path sheet = folder.resolve("builds/heron/build.yaml");
         String before = Files.readString(sheet);
         By key = By.cssSelector(".suppose input[list]");
-        wait.until(ExpectedConditions.elementToBeClickable(key)).sendKeys("radiator.depth");
-        WebElement value = browser.findElement(By.cssSelector(".suppose label:nth-of-type(2) input"));
+        page.pressable(key).sendKeys("radiator.depth");
+        WebElement value = page.browser().findElement(By.cssSelector(".suppose label:nth-of-type(2) input"));
         value.sendKeys("70" + Keys.ENTER);
         assertThat(text(By.cssSelector(".whatif [role='alert']"))).contains("Which unit?");
         value.clear();

@@ -4,14 +4,18 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.finding.Sentence;
+import hotday.core.unit.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Collects every fault of one file, so that a person can mend them in one go, and what is worth a look beside them. */
+/** Collects every fault of one file, so that a person can mend them in one go, what is worth a look beside them, and what each value measures. */
 public final class Faults {
     private final List<Finding> faults = new ArrayList<>();
     private final List<Finding> remarks = new ArrayList<>();
+    private final Map<String, Quantity> quantities = new HashMap<>();
 
     /** @param message pieces of a {@link Sentence} */
     void add(String key, Place place, Object... message) {
@@ -36,6 +40,15 @@ public final class Faults {
     /** What can be used but should be looked at, in the order it was found. */
     public List<Finding> remarks() {
         return List.copyOf(remarks);
+    }
+
+    void measured(String key, Quantity quantity) {
+        quantities.put(key, quantity);
+    }
+
+    /** What single values measure, by full key. */
+    public Map<String, Quantity> quantities() {
+        return Map.copyOf(quantities);
     }
 
     public boolean any() {

@@ -230,6 +230,9 @@ public final class TypedMap {
     }
 
     private Optional<Double> read(String key, Quantity quantity, double low, double high) {
+        if (measures(key, quantity)) {
+            faults.measured(full(key), quantity);
+        }
         return scalar(key).flatMap(typed -> parse(named(key), typed, place(key), quantity, low, high));
     }
 

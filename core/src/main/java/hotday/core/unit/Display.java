@@ -1,6 +1,7 @@
 package hotday.core.unit;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Shows SI values in the units somebody chose, with the digits that mean something. */
 public final class Display {
@@ -8,6 +9,10 @@ public final class Display {
     private static final int TENTHS = -2;
 
     private static final int FOUR_SIGNIFICANT = -1;
+
+    /** Symbols of inch, pound and Fahrenheit and what is made of them. */
+    private static final Pattern US = Pattern.compile(
+            "(?<![A-Za-z])(degF|psia?|in([23]|Hg|H2O)?|ft[23]?|mi|mph2?|gal|qt|lbf?|cfm|hp|BTU)(?![A-Za-z])");
 
     private final UnitSystem system;
 
@@ -56,6 +61,22 @@ public final class Display {
             case CONVERTER_CAPACITY -> us ? "rpm/sqrt(lb ft)" : "rpm/sqrt(N m)";
             default -> q.units().get(0).symbol();
         };
+    }
+
+    /** What was typed, in this system's units: as typed where its unit belongs to them already, or where it is no such value. */
+    public String typed(Quantity quantity, String typed) {
+        try {
+            Amount amount = Units.amount(quantity, typed);
+            Unit wanted = unitFor(quantity);
+            boolean own = isUs(amount.unit()) == (system == UnitSystem.US) && system != UnitSystem.MIXED;
+            return own || isUs(amount.unit()) == isUs(wanted) ? typed : wanted.text(amount.si());
+        } catch (UnitException e) {
+            return typed;
+        }
+    }
+
+    private static boolean isUs(Unit unit) {
+        return US.matcher(unit.symbol()).find();
     }
 
     /** Value and unit: "96.1 degC". */

@@ -62,6 +62,29 @@ class DisplayTest {
         }
     }
 
+    /** Hand computed; what is in a system's units already stays as it was typed. */
+    @ParameterizedTest(name = "{0} {1} {2} -> {3}")
+    @CsvSource({
+        "METRIC, LENGTH, 31.5 in, 800.1 mm",
+        "US, LENGTH, 31.5 in, 31.5 in",
+        "MIXED, LENGTH, 31.5 in, 800.1 mm",
+        "US, LENGTH, 80 cm, 31.5 in",
+        "METRIC, LENGTH, 80 cm, 80 cm",
+        "METRIC, TEMPERATURE, 212 degF, 100 degC",
+        "MIXED, TEMPERATURE, 100 degC, 212 degF",
+        "MIXED, PRESSURE_GAUGE, 16 psi, 16 psi",
+        "METRIC, PRESSURE_GAUGE, 16 psi, 1.103 bar",
+        "US, MASS_FLOW, 10 lb/min, 10 lb/min",
+        "METRIC, MASS_FLOW, 60 lb/min, 0.4536 kg/s",
+        "US, VOLUME_FLOW, 120 l/min, 31.7 gal/min",
+        "METRIC, RATIO, 40 %, 40 %",
+        "US, TIME, 10 min, 10 min",
+        "METRIC, LENGTH, wide, wide"
+    })
+    void aTypedValueIsTurnedOver(UnitSystem system, Quantity quantity, String typed, String shown) {
+        assertThat(new Display(system).typed(quantity, typed)).isEqualTo(shown);
+    }
+
     /** Textbook pairs: Levenshtein 1966 (kitten, sitting: 3); a swap of neighbours counts one (Damerau 1964). */
     @ParameterizedTest
     @CsvSource({"kitten, sitting, 3", "ab, ba, 1", "abc, abc, 0", "'', abc, 3", "flaw, lawn, 2"})

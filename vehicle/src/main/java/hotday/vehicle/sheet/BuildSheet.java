@@ -6,6 +6,8 @@ import hotday.core.typed.Overlay;
 import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
 import hotday.core.typed.TypedText;
+import hotday.core.unit.Display;
+import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
@@ -13,6 +15,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A build as somebody typed it, read, checked and completed. Every default that was used is listed; every fault is
@@ -22,6 +25,7 @@ import java.util.Map;
  * @param units what the reader of results wants to see
  * @param assumptions values the sheet left open, in the order of the sheet
  * @param typed single values of the sheet and its parts as typed, by key
+ * @param quantities what typed values measure, by key; those without a unit are not in it
  * @param remarks what is used but should be looked at, with its place
  */
 public record BuildSheet(
@@ -29,9 +33,11 @@ public record BuildSheet(
         UnitSystem units,
         List<Assumption> assumptions,
         Map<String, String> typed,
+        Map<String, Quantity> quantities,
         List<Finding> remarks) {
     public BuildSheet {
         typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
+        quantities = Map.copyOf(quantities);
         assumptions = List.copyOf(assumptions);
         remarks = List.copyOf(remarks);
     }
@@ -60,6 +66,7 @@ public record BuildSheet(
                 sheet.units(),
                 sheet.assumptions(),
                 file.root().singles(),
+                file.faults().quantities(),
                 file.faults().remarks());
     }
 
@@ -70,6 +77,19 @@ public record BuildSheet(
         } catch (InputException wrong) {
             return Map.of();
         }
+    }
+
+    /** A value of this sheet, or one that is to stand there, in somebody's units. */
+    public String shown(String key, String typed, UnitSystem units) {
+        return measured(key).map(q -> new Display(units).typed(q, typed)).orElse(typed);
+    }
+
+    private Optional<Quantity> measured(String key) {
+        return Optional.ofNullable(quantities.get(key))
+                .or(() -> assumptions.stream()
+                        .filter(a -> a.key().equals(key))
+                        .findFirst()
+                        .flatMap(Assumption::quantity));
     }
 
     private static TypedFile file(Path path, String text, Overlay overlay) {

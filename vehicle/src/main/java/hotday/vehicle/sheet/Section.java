@@ -125,22 +125,22 @@ final class Section {
     /** A typed value, or the default, which is then listed with its reason; NaN after a fault. */
     double value(String key, Quantity q, String low, String high, String otherwise, String reason) {
         double si = Units.parse(q, otherwise);
-        return has(key) ? typed(key, q, low, high) : assumed(key, si, otherwise, reason);
+        return has(key) ? typed(key, q, low, high) : assumed(key, q, si, otherwise, reason);
     }
 
     /** The same with a default that follows from other values, SI. */
     double derived(String key, Quantity q, String low, String high, double otherwise, String reason) {
         return has(key)
                 ? typed(key, q, low, high)
-                : assumed(key, otherwise, METRIC.unitFor(q).text(otherwise), reason);
+                : assumed(key, q, otherwise, METRIC.unitFor(q).text(otherwise), reason);
     }
 
     private double typed(String key, Quantity q, String low, String high) {
         return map.orElseThrow().requiredQuantity(key, q, Units.parse(q, low), Units.parse(q, high));
     }
 
-    private double assumed(String key, double si, String text, String reason) {
-        assume(key, text, reason);
+    private double assumed(String key, Quantity q, double si, String text, String reason) {
+        assumptions.add(new Assumption(name + "." + key, text, reason, Optional.of(q)));
         return si;
     }
 

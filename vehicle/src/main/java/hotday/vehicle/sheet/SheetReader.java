@@ -96,6 +96,7 @@ final class SheetReader {
                 units,
                 assumptions,
                 Map.of(),
+                Map.of(),
                 List.of());
     }
 
