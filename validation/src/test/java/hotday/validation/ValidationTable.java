@@ -12,6 +12,7 @@ import hotday.validation.physics.TransferChecks;
 import hotday.validation.property.GaugeChartChecks;
 import hotday.validation.recordings.DieselSedanChecks;
 import hotday.validation.recordings.RoadTripsChecks;
+import hotday.validation.signals.BusChecks;
 import hotday.validation.signals.FrameChecks;
 import hotday.validation.signals.ProtocolChecks;
 import hotday.validation.units.UnitChecks;
@@ -41,6 +42,7 @@ public final class ValidationTable {
             new EngineChecks(),
             new FrameChecks(),
             new ProtocolChecks(),
+            new BusChecks(),
             new DieselSedanChecks(),
             new RoadTripsChecks());
 

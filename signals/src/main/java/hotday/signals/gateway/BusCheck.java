@@ -79,7 +79,7 @@ final class BusCheck {
     /** Messages without period: the load would be anybody's guess. */
     private void periods() {
         List<String> without = bus.messages().stream()
-                .filter(m -> m.shortest().isEmpty())
+                .filter(m -> m.every().isEmpty())
                 .map(m -> m.message().name())
                 .toList();
         if (!without.isEmpty()) {
@@ -89,7 +89,7 @@ final class BusCheck {
                     "period-missing",
                     bus.place(),
                     "how often is not said of " + names + more + "; type 'every' under 'messages', or list them in"
-                            + " 'not_on_bus'; load and response times leave them out");
+                            + " 'not_on_bus'; load, response times or time-outs leave them out");
         }
         long silent = bus.messages().stream()
                 .filter(m -> m.timed()

@@ -93,6 +93,7 @@ class BrokenSheetTest {
                 "counter-wrong;           sheet.yaml; counter: Alive; `counter: Alive, counter_last: 20`; networks; Fast: {every",
                 // time on the bus
                 "period-missing;          sheet.yaml; `      State: {every: 100 ms}\n`; ``; networks; right:",
+                "period-missing;          sheet.yaml; State: {every: 100 ms}; State: {on_change: 100 ms}; networks; right:",
                 "jitter-too-long;         sheet.yaml; Wish: {every: 20 ms}; `Wish: {every: 20 ms, jitter: 20 ms, deadline: 60 ms}`; right:; Wish",
                 "response-too-late;       sheet.yaml; Wish: {every: 20 ms}; `Wish: {every: 20 ms, deadline: 1.5 ms}`; right:; Wish",
                 // paths
