@@ -114,6 +114,17 @@ public final class J1939Decoder implements FrameDecoder {
         return values[slot];
     }
 
+    /** Short name of the group of a frame. */
+    @Override
+    public String name(Frame frame) {
+        int group = frame.extended() ? J1939Id.group(frame.id()) : -1;
+        if (group == J1939Transport.CONTROL || group == J1939Transport.PACKETS) {
+            return "packets";
+        }
+        Spn[] spns = groups.get(group);
+        return spns == null ? "" : spns[0].group();
+    }
+
     @Override
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();

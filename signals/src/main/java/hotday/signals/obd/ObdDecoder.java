@@ -61,6 +61,11 @@ public final class ObdDecoder implements FrameDecoder {
         return odd() == odd;
     }
 
+    @Override
+    public String name(Frame frame) {
+        return Addresses.isDiagnosis(frame.id(), frame.extended()) ? "diagnosis" : "";
+    }
+
     private long odd() {
         return listener.count(IsoTpEvent.MALFORMED) + listener.count(IsoTpEvent.STRAY);
     }

@@ -156,6 +156,16 @@ final class J1939DecoderTest {
     }
 
     @Test
+    void framesAreCalledAfterTheirGroup() {
+        assertThat(decoder.name(frame(0x0CF00421, ""))).isEqualTo("EEC1");
+        assertThat(decoder.name(frame(0x18E01721, ""))).isEqualTo("CM1");
+        assertThat(decoder.name(frame(0x1CEBFF00, ""))).isEqualTo("packets");
+        assertThat(decoder.name(frame(0x18FFFF00, ""))).isEmpty();
+        assertThat(decoder.name(new Frame().set(0, 0, 0x123, false, new byte[0], 0, 0)))
+                .isEmpty();
+    }
+
+    @Test
     void othersAreNotKnown() {
         assertThat(take(0x18FFFF00, "00 00 00 00 00 00 00 00")).isFalse();
         assertThat(decoder.decode(new Frame().set(0, 0, 0x123, false, new byte[8], 0, 8), heard))

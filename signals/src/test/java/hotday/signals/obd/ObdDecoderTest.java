@@ -162,6 +162,11 @@ final class ObdDecoderTest {
         send(0x7C8, "03 41 05 7B");
         assertThat(values).isEmpty();
         assertThat(send(0x123, "03 41 05 7B")).isFalse();
+        Frame frame = new Frame();
+        assertThat(decoder.name(frame.set(0, 0, 0x123, false, new byte[0], 0, 0)))
+                .isEmpty();
+        assertThat(decoder.name(frame.set(0, 0, 0x7C8, false, new byte[0], 0, 0)))
+                .isEqualTo("diagnosis");
         assertThat(decoder.findings()).isEmpty();
     }
 
