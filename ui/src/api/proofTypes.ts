@@ -43,6 +43,8 @@ export interface StudyWish {
 
 export interface Run {
   readonly name: string;
+  /** The name it was sent with. */
+  readonly title: string;
   readonly file: string;
   readonly bytes: number;
   /** Whose map reads it; `none`: a guess is offered. */

@@ -93,11 +93,12 @@ function Row({ run, desk }: { run: Run; desk: ProofDesk }) {
     <li class={open ? 'open' : ''}>
       <div class="run">
         <div class="what">
-          <h3>{run.name}</h3>
+          <h3>{run.title}</h3>
+          {run.title !== run.name && <p class="hint">kept as {run.name}</p>}
           <p class={run.map === 'none' ? 'unread' : 'hint'}>{bytes(run.bytes)}, {READ_BY[run.map]}</p>
         </div>
         <label class="role">
-          <span class="unseen">Use of {run.name}</span>
+          <span class="unseen">Use of {run.title}</span>
           <select value={role} onChange={(e) => desk.pick(run.name, e.currentTarget.value as Role)}>
             <option value="fit">fit to it</option>
             <option value="predict">predict it</option>
@@ -105,7 +106,7 @@ function Row({ run, desk }: { run: Run; desk: ProofDesk }) {
           </select>
         </label>
         <button type="button" aria-expanded={open} onClick={() => { desk.opened.value = open ? null : run.name; }}>
-          Columns<span class="unseen"> of {run.name}</span>
+          Columns<span class="unseen"> of {run.title}</span>
         </button>
       </div>
       {open && <ChannelMap name={run.name} />}

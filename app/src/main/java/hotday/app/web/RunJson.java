@@ -31,6 +31,7 @@ final class RunJson {
     static ObjectNode of(Runs.Run run) {
         return Reply.object()
                 .put("name", run.name())
+                .put("title", run.title())
                 .put("file", run.file().getFileName().toString())
                 .put("bytes", run.bytes())
                 .put("map", run.map().name().toLowerCase(Locale.ROOT))

@@ -74,7 +74,8 @@ final class RunRoutes {
                         ctx,
                         409,
                         "name-taken",
-                        "another recording has this name; nothing was kept. Give it another one.");
+                        "another recording is called '" + sent.name()
+                                + "' in this shop; nothing was kept. Give this one another name.");
             }
         } catch (InputException wrong) {
             if (!wrong.findings().get(0).key().equals(ArrivingFile.TOO_LARGE)) {

@@ -98,6 +98,28 @@ class RunsTest {
         assertThat(run.get("findings").get(0).get("key").asString()).isEqualTo("unit-missing");
     }
 
+    /** The name in the folder is ASCII; what it was called is kept beside it. */
+    @Test
+    void aNameWithUmlautsIsSpeltAndKept() {
+        HttpResponse<String> sent = send("Messfahrt%20K%c3%b6ln.csv", PLAIN);
+        assertThat(sent.statusCode()).isEqualTo(201);
+        JsonNode run = PageClient.json(sent);
+        assertThat(run.get("name").asString()).isEqualTo("Messfahrt Koeln");
+        assertThat(run.get("title").asString()).isEqualTo("Messfahrt K\u00F6ln");
+        assertThat(run.get("file").asString()).isEqualTo("Messfahrt Koeln.csv");
+        assertThat(folder.resolve("runs/Messfahrt Koeln.title")).hasContent("Messfahrt K\u00F6ln\n");
+        assertThat(run("Messfahrt%20Koeln").get("title").asString()).isEqualTo("Messfahrt K\u00F6ln");
+        HttpResponse<String> other = send("Messfahrt%20Koeln.csv", PLAIN + "4,1,1,1,on\n");
+        assertThat(other.statusCode()).isEqualTo(409);
+        assertThat(other.body()).contains("'Messfahrt Koeln'");
+        JsonNode plain = PageClient.json(send("a.csv", PLAIN));
+        assertThat(plain.get("title").asString()).isEqualTo("a");
+        assertThat(folder.resolve("runs/a.title")).doesNotExist();
+        HttpResponse<String> nameless = send("%e8%a9%a6.csv", PLAIN);
+        assertThat(nameless.statusCode()).isEqualTo(422);
+        assertThat(nameless.body()).contains("run-name-wrong", "at least one letter or digit");
+    }
+
     @Test
     void aMapIsTriedSavedAndReadByTheCommandLineToo() {
         send("a.csv", PLAIN);
@@ -246,7 +268,7 @@ class RunsTest {
             case 0 -> send("..%2f..%2fbuilds%2fheron%2fbuild.yaml", PLAIN);
             case 1 ->
                 send(
-                        List.of("a.channels.yaml", ".a.csv", "a.csv%00.txt", "a", "a%5cb.csv", "%c3%a4.csv", "")
+                        List.of("a.channels.yaml", ".a.csv", "a.csv%00.txt", "a", "a%5cb.csv", "%e8%a9%a6.csv", "")
                                 .get(random.nextInt(7)),
                         PLAIN);
             case 2 -> send("a".repeat(81 + random.nextInt(2000)) + ".csv", PLAIN);

@@ -222,8 +222,8 @@ public final class Proofs {
     public Optional<JsonNode> least(String id) {
         return kept(id).stream()
                 .flatMap(root -> root.path("proof").path("ceilings").valueStream())
-                .min(Comparator.comparingDouble(
-                        c -> c.path("degC").asDouble(0.0) - c.path("design_ambient_degC").asDouble(0.0)))
+                .min(Comparator.comparingDouble(c -> c.path("degC").asDouble(0.0)
+                        - c.path("design_ambient_degC").asDouble(0.0)))
                 .map(JsonNode::deepCopy);
     }
 

@@ -30,7 +30,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 
 /**
  * Recordings of a shop: its folder {@code runs}, each with a map of its own ({@code NAME.channels.yaml}) or read by the shop's
@@ -44,9 +43,7 @@ public final class Runs {
     public static final long LARGEST = 256_000_000;
 
     private static final int MOST_ROWS = 10_000_000;
-    private static final int LONGEST_NAME = 80;
-    private static final Pattern FILE =
-            Pattern.compile("([A-Za-z0-9_(-][A-Za-z0-9_()., +-]*)\\.(?i:csv|txt|tsv|log)(?i:\\.gz)?");
+    private static final int LONGEST_TITLE = 400; // bytes
 
     private final Path shop;
     private final Path folder;
@@ -65,11 +62,12 @@ public final class Runs {
     /**
      * A recording in the folder.
      *
-     * @param name of the run
+     * @param name of the run, letters of ASCII
+     * @param title the name it was sent with
      * @param bytes as it lies there
      * @param version changes with file and map
      */
-    public record Run(String name, Path file, long bytes, MapKind map, String version) {}
+    public record Run(String name, String title, Path file, long bytes, MapKind map, String version) {}
 
     /**
      * A recording and what its columns mean.
@@ -89,10 +87,11 @@ public final class Runs {
     /**
      * What came of a file that was sent.
      *
+     * @param name of the run
      * @param run it is now; empty when another recording has this name
      * @param added false when these bytes were there already
      */
-    public record Sent(Optional<Run> run, boolean added) {}
+    public record Sent(String name, Optional<Run> run, boolean added) {}
 
     private record Known(long bytes, long modified, String digest) {}
 
@@ -130,7 +129,9 @@ public final class Runs {
     }
 
     private Optional<Run> run(Path file) {
-        if (!FILE.matcher(file.getFileName().toString()).matches() || !Files.isRegularFile(file) || !within(file)) {
+        if (!RunName.SAFE.matcher(file.getFileName().toString()).matches()
+                || !Files.isRegularFile(file)
+                || !within(file)) {
             return Optional.empty();
         }
         try {
@@ -138,9 +139,36 @@ public final class Runs {
             String name = ChannelMap.nameOf(file);
             MapKind kind = kind(file, name);
             String map = kind == MapKind.NONE ? "" : Files.readString(mapFile(kind, name), StandardCharsets.UTF_8);
-            return Optional.of(new Run(name, file, now.size(), kind, Digest.of(digest(file, now) + kind + map)));
+            return Optional.of(
+                    new Run(name, title(name), file, now.size(), kind, Digest.of(digest(file, now) + kind + map)));
         } catch (IOException e) {
             return Optional.empty(); // taken away in between, or not ours to read
+        }
+    }
+
+    private Path titleFile(String name) {
+        return folder.resolve(name + ".title");
+    }
+
+    /** As it was sent; the name where nothing else is known. */
+    private String title(String name) {
+        Path file = titleFile(name);
+        try {
+            boolean there = Files.isRegularFile(file) && within(file) && Files.size(file) <= LONGEST_TITLE;
+            String title =
+                    there ? Files.readString(file, StandardCharsets.UTF_8).strip() : "";
+            return title.isEmpty() || title.chars().anyMatch(Character::isISOControl) ? name : title;
+        } catch (IOException e) {
+            return name; // not text, or taken away in between
+        }
+    }
+
+    /** Only where it says more than the name, or something older does. */
+    private void keepTitle(String name, String title) {
+        Path file = titleFile(name);
+        byte[] line = (title + "\n").getBytes(StandardCharsets.UTF_8);
+        if ((!title.equals(name) && line.length <= LONGEST_TITLE) || Files.exists(file)) {
+            AtomicFile.write(file, out -> out.write(line));
         }
     }
 
@@ -184,33 +212,36 @@ public final class Runs {
      * what is no recording; nothing is left of it.
      */
     public Sent take(String file, InputStream body) {
-        if (!FILE.matcher(file).matches() || ChannelMap.nameOf(Path.of(file)).length() > LONGEST_NAME) {
-            throw InputException.at(
-                    Place.of("file"),
-                    WRONG_NAME,
-                    "a recording is called by letters, digits, blanks and - _ . ( ), at most " + LONGEST_NAME
-                            + ", and ends in .csv, .txt, .tsv or .log, packed with gzip or not");
-        }
+        RunName name = RunName.of(file)
+                .orElseThrow(() -> InputException.at(
+                        Place.of("file"),
+                        WRONG_NAME,
+                        "a recording has a name of at most " + RunName.LONGEST
+                                + " characters with at least one letter or digit"
+                                + " of a-z and 0-9 (or one that can be spelt so, as oe for \u00F6) that does not begin with a dot,"
+                                + " and ends in .csv, .txt, .tsv or .log, packed with gzip or not"));
         Shop.requireThere(shop);
         Leftovers.remove(folder);
         try (ArrivingFile arriving = ArrivingFile.receive(folder, file, body, LARGEST)) {
             synchronized (reading) {
                 requireRecording(arriving.path(), file);
             }
-            return named(arriving, file);
+            return named(arriving, name);
         }
     }
 
-    private synchronized Sent named(ArrivingFile arriving, String file) {
-        Path target = folder.resolve(file);
-        Optional<Run> there = find(ChannelMap.nameOf(target));
+    private synchronized Sent named(ArrivingFile arriving, RunName sent) {
+        Path target = folder.resolve(sent.file());
+        String name = ChannelMap.nameOf(target);
+        Optional<Run> there = find(name);
         if (there.isEmpty() && !Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            keepTitle(name, sent.title());
             arriving.moveTo(target);
-            return new Sent(run(target), true);
+            return new Sent(name, run(target), true);
         }
         boolean same = there.isPresent()
                 && arriving.digest().equals(known.get(there.get().file()).digest());
-        return new Sent(there.filter(run -> same), false);
+        return new Sent(name, there.filter(run -> same), false);
     }
 
     /** Through all of it once: text with a header, rows, no more of them than can be read. */
