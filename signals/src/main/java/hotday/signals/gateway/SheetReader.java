@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,7 +108,7 @@ final class SheetReader {
         OptionalLong jitter = time(map, "jitter", 0);
         Optional<Double> limit = map.optionalQuantity("load_limit", Quantity.RATIO, 0.01, 1.0);
         Map<String, MessagePlan> messages = messages(map);
-        Set<String> silent = Set.copyOf(map.texts("not_on_bus"));
+        Set<String> silent = new LinkedHashSet<>(map.texts("not_on_bus")); // told in its order
         return dbc.map(d ->
                 new NetworkPlan(name, d, bitRate, gateway.orElse(""), jitter, limit, messages, silent, map.place()));
     }

@@ -4,6 +4,7 @@ import hotday.signals.dbc.Signal;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -55,7 +56,7 @@ final class TypedValue {
     }
 
     private static OptionalLong word(Signal signal, String typed) {
-        for (Map.Entry<Long, String> word : signal.words().entrySet()) {
+        for (Map.Entry<Long, String> word : byRaw(signal).entrySet()) {
             if (word.getValue().strip().equalsIgnoreCase(typed.strip())) {
                 return OptionalLong.of(word.getKey());
             }
@@ -63,10 +64,15 @@ final class TypedValue {
         return OptionalLong.empty();
     }
 
+    /** Always in the same order, lowest raw value first. */
+    private static Map<Long, String> byRaw(Signal signal) {
+        return new TreeMap<>(signal.words());
+    }
+
     private static String words(Signal signal) {
         return signal.words().isEmpty()
                 ? "; it has no words"
-                : "; its words: " + String.join(", ", signal.words().values());
+                : "; its words: " + String.join(", ", byRaw(signal).values());
     }
 
     /**

@@ -159,8 +159,8 @@ final class ValueCheck {
                     typed.clip(),
                     "range-loss",
                     at("to"),
-                    from.name() + " goes from " + Shown.number(low) + " to " + Shown.number(high, line.toUnit()) + ", "
-                            + line.to().name() + " from " + Shown.number(target.low()) + " to "
+                    from.name() + " goes from " + Shown.number(low) + " to " + Shown.number(high, line.toUnit())
+                            + ", its target only from " + Shown.number(target.low()) + " to "
                             + Shown.number(target.high(), line.toUnit()) + ": what lies beyond is cut off",
                     "say 'clip: yes' if that may be");
         }

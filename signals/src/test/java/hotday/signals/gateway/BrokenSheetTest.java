@@ -204,4 +204,25 @@ class BrokenSheetTest {
         assertThat(typed.check().findings()).extracting(Finding::key).containsExactly("statement-not-understood");
         assertThat(typed.check().findings().get(0).place().orElseThrow().file()).endsWith(TypedNetworks.RIGHT);
     }
+
+    /** Maps of words keep no order of their own: texts would differ from one start to the next. */
+    @Test
+    void wordsAndNamesAreToldInOneOrder() {
+        typed.change(TypedNetworks.SHEET, "table: {off: off, on: on}", "table: {off: off, on: open}");
+        typed.change(
+                TypedNetworks.SHEET,
+                "    jitter: 1 ms\n    messages:\n      Wish",
+                "    jitter: 1 ms\n    not_on_bus: [P, O, N, M, L, K]\n    messages:\n      Wish");
+        GatewayReport report = typed.check();
+        assertThat(report.findings())
+                .filteredOn(f -> f.key().equals("message-missing"))
+                .extracting(f -> f.message().replaceAll(".*message '(.)'.*", "$1"))
+                .containsExactly("P", "O", "N", "M", "L", "K");
+        assertThat(report.findings())
+                .filteredOn(f -> f.key().equals("word-unknown"))
+                .extracting(Finding::message)
+                .singleElement()
+                .asString()
+                .endsWith("its words: off, on, not available");
+    }
 }
