@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bytes, ceilingWords, ends, eventMark, eventName, holdsOn, intervalWords, kinds, minutes, moment, reachOf } from '../src/lib/said';
+import { bytes, ceilingWords, ends, eventMark, eventName, holdsOn, intervalWords, isLoud, kinds, minutes, moment, reachOf } from '../src/lib/said';
 
 const numbers = (degC: number | null, inside = true) => ({ degC, interval90: [null, null] as const, binding_limit: 'coolant', inside_searched_range: inside });
 
@@ -23,6 +23,13 @@ describe('what is said of a proof', () => {
     expect(ceilingWords(numbers(80, false), 'us')).toBe('above 176.0 degF');
     expect(ceilingWords(numbers(-20, false), 'metric')).toBe('below -20.0 degC');
     expect(reachOf(numbers(null, false))).toBe('above');
+  });
+
+  it('keeps open what asks for something, also a cause that is not certain', () => {
+    expect(isLoud({ severity: 'warning' })).toBe(true);
+    expect(isLoud({ severity: 'note', values: { odds: 3 } })).toBe(true);
+    expect(isLoud({ severity: 'note', values: { odds: null } })).toBe(false);
+    expect(isLoud({ severity: 'note' })).toBe(false);
   });
 
   it('counts notes by kind', () => {

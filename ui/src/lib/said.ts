@@ -1,4 +1,4 @@
-import type { Interval, ProvenNumbers } from '../api/proofTypes';
+import type { Interval, ProvenNumbers, Remark } from '../api/proofTypes';
 import { between, withUnit, type UnitChoice } from './units';
 
 /** Ends of the outside temperatures that are searched, in degC. */
@@ -55,6 +55,12 @@ export const eventName = (kind: string): string => KINDS[kind] ?? kind.replaceAl
 export function eventMark(kind: string): { readonly letter: string; readonly filled: boolean } {
   return { letter: kind.charAt(0).toUpperCase(), filled: /_(on|open)$/.test(kind) };
 }
+
+/** A cause is named, however sure it is. */
+export const namesCause = ({ values }: Pick<Remark, 'values'>): boolean => typeof values?.odds === 'number';
+
+/** Asks for something to be done: a fault, a warning or a named cause. */
+export const isLoud = (f: Pick<Remark, 'severity' | 'values'>): boolean => f.severity !== 'note' || namesCause(f);
 
 /** Keys of findings by how often they come, as in "samples blank (2), time slips". */
 export function kinds(keys: readonly string[]): string {

@@ -1,17 +1,12 @@
 import type { Remark } from '../../api/proofTypes';
-import { kinds } from '../../lib/said';
-
-/** What asks for something to be done: faults, warnings, and a named cause however sure it is. */
-const loud = (f: Remark): boolean => f.severity !== 'note' || named(f);
-
-const named = (f: Remark): boolean => f.values?.odds !== undefined && f.values.odds !== null;
+import { isLoud, kinds, namesCause } from '../../lib/said';
 
 const RANK: Readonly<Record<Remark['severity'], number>> = { fault: 0, warning: 1, note: 2 };
 
 /** What the server says, in its own words: what asks for something open, notes behind a line that counts them by kind. */
 export function Remarks({ findings, about }: { findings: readonly Remark[]; about: string }) {
-  const open = findings.filter(loud).sort((a, b) => RANK[a.severity] - RANK[b.severity]);
-  const notes = findings.filter((f) => !loud(f));
+  const open = findings.filter(isLoud).sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+  const notes = findings.filter((f) => !isLoud(f));
   return (
     <>
       {open.length > 0 && <div class={`notice${open[0]?.severity === 'fault' ? ' bad' : ''}`}><List findings={open} /></div>}
@@ -31,7 +26,7 @@ function List({ findings }: { findings: readonly Remark[] }) {
       {findings.map((f, i) => (
         <li key={`${f.key} ${i}`}>
           {f.severity !== 'note' && <b class={f.severity}>{f.severity}: </b>}
-          {f.severity === 'note' && named(f) && <b>possible cause: </b>}
+          {f.severity === 'note' && namesCause(f) && <b>possible cause: </b>}
           {placed(f)}{f.message}
           {f.control !== undefined && <> <button type="button" class="link" onClick={(event) => go(event.currentTarget, f.control ?? '')}>Go there</button></>}
         </li>

@@ -115,7 +115,8 @@ final class Job implements Runnable {
         } catch (CancellationException e) {
             end(State.CANCELLED, List.of(), Optional.empty(), Optional.empty());
         } catch (InputException e) {
-            end(State.FAILED, e.findings(), Optional.empty(), Optional.empty());
+            Optional<String> notWritten = Reply.notWritten(e);
+            end(State.FAILED, notWritten.isPresent() ? List.of() : e.findings(), notWritten, Optional.empty());
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
             String words = e instanceof OutOfMemoryError
                     ? "there is not enough memory for this; nothing was written"

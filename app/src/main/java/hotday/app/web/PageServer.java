@@ -1,6 +1,5 @@
 package hotday.app.web;
 
-import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.study.shop.Bench;
@@ -126,11 +125,9 @@ public final class PageServer implements AutoCloseable {
 
     /** What was sent has faults; or it has none, and the disk does not take it. */
     private static void wrongInput(InputException e, Context ctx) {
-        Optional<Finding> disk = e.findings().stream()
-                .filter(f -> f.key().equals(AtomicFile.CANNOT_WRITE))
-                .findFirst();
-        if (disk.isPresent()) {
-            Reply.error(ctx, 507, AtomicFile.CANNOT_WRITE, Reply.sentence(disk.get()));
+        Optional<String> notWritten = Reply.notWritten(e);
+        if (notWritten.isPresent()) {
+            Reply.error(ctx, 507, AtomicFile.CANNOT_WRITE, notWritten.get());
         } else {
             Reply.findings(ctx, 422, e.findings());
         }

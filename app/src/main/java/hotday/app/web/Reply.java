@@ -1,8 +1,10 @@
 package hotday.app.web;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.study.shop.Bench;
+import hotday.study.workspace.AtomicFile;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import java.util.List;
@@ -47,8 +49,16 @@ final class Reply {
         json(ctx, status, object().put("error", key).put("message", message));
     }
 
+    /** What is said when the disk does not take a file; empty when something is wrong with what was sent. */
+    static Optional<String> notWritten(InputException e) {
+        return e.findings().stream()
+                .filter(f -> f.key().equals(AtomicFile.CANNOT_WRITE))
+                .findFirst()
+                .map(Reply::sentence);
+    }
+
     /** A finding about a file as one sentence, the file by its bare name. */
-    static String sentence(Finding finding) {
+    private static String sentence(Finding finding) {
         return finding.place().map(p -> bare(p.file()) + " ").orElse("")
                 + finding.sentence().said(PageWording.PAGE);
     }

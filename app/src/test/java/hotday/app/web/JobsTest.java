@@ -48,6 +48,13 @@ class JobsTest {
                                 (bench, asked) -> job -> {
                                     throw InputException.at(new Place("a.csv", 7, 2), "bad", "is bad");
                                 },
+                        "full",
+                                (bench, asked) -> job -> {
+                                    throw InputException.at(
+                                            Place.of("/shop/proof.json"),
+                                            "cannot-write",
+                                            "cannot be written (the disk is full)");
+                                },
                         "broken",
                                 (bench, asked) -> job -> {
                                     throw new IllegalStateException("inner matters");
@@ -108,6 +115,9 @@ class JobsTest {
         JsonNode finding = ended(id(start("wrong")), "failed").get("findings").get(0);
         assertThat(finding.get("key").asString()).isEqualTo("bad");
         assertThat(finding.get("line").asInt()).isEqualTo(7);
+        JsonNode full = ended(id(start("full")), "failed");
+        assertThat(full.get("findings")).isEmpty();
+        assertThat(full.get("message").asString()).isEqualTo("proof.json cannot be written (the disk is full)");
         JsonNode own = ended(id(start("broken")), "failed");
         assertThat(own.get("message").asString()).contains("of our own").doesNotContain("inner");
     }
