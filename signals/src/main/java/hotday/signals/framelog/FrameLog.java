@@ -38,18 +38,16 @@ public final class FrameLog implements Closeable {
     private final Path path;
     private final LineForm form;
     private final BusNames buses;
-    private final boolean oneBus;
     private final LineReader lines;
     private final BrokenLines broken;
     private final StampOrder order;
     private long frames;
     private boolean open;
 
-    private FrameLog(Path path, LineForm form, BusNames buses, boolean oneBus, LineReader lines) {
+    private FrameLog(Path path, LineForm form, BusNames buses, LineReader lines) {
         this.path = path;
         this.form = form;
         this.buses = buses;
-        this.oneBus = oneBus;
         this.lines = lines;
         this.broken = new BrokenLines(path.toString());
         this.order = new StampOrder(path.toString());
@@ -68,7 +66,7 @@ public final class FrameLog implements Closeable {
                     .or(() -> columns.map(c -> new DelimitedLine(buses, c)))
                     .orElseThrow(() -> notFrames(path, head));
             int skip = columns.map(Columns::headerLine).orElse(0);
-            return begun(path, source, form, buses, head, skip);
+            return begun(path, source, form, buses, skip);
         } catch (IOException e) {
             throw TextSource.unreadable(path, e);
         }
@@ -116,18 +114,13 @@ public final class FrameLog implements Closeable {
                         + " a header that names an identifier and data; it begins '" + shown + "'");
     }
 
-    private static FrameLog begun(
-            Path path, TextSource source, LineForm form, BusNames buses, List<byte[]> head, int skip)
+    private static FrameLog begun(Path path, TextSource source, LineForm form, BusNames buses, int skip)
             throws IOException {
-        Frame frame = new Frame();
-        for (byte[] line : head.subList(skip, head.size())) {
-            form.read(line, 0, line.length, frame);
-        }
         LineReader lines = source.lines();
         for (int i = 0; i < skip; i++) {
             lines.next();
         }
-        return new FrameLog(path, form, buses, buses.all().size() < 2, lines);
+        return new FrameLog(path, form, buses, lines);
     }
 
     /**
@@ -164,11 +157,6 @@ public final class FrameLog implements Closeable {
     /** Names of the networks met so far, by their numbers; empty when the recording names none. */
     public List<String> buses() {
         return buses.all();
-    }
-
-    /** Whether the first lines come from one network alone. */
-    public boolean beginsWithOneBus() {
-        return oneBus;
     }
 
     /** Frames read so far. */

@@ -39,18 +39,39 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
 
     /** Sums the recording up. */
     public LogSummary summary() {
+        return summary(hasSeveralBuses());
+    }
+
+    private LogSummary summary(boolean several) {
         SampleStatistics statistics = new SampleStatistics();
-        return pass(read -> statistics, statistics, sink -> {});
+        return pass(several, read -> statistics, statistics, sink -> {});
+    }
+
+    /** Looked for first, so that names of signals do not hang on which bus speaks when. */
+    private boolean hasSeveralBuses() {
+        try (FrameLog read = FrameLog.open(log, options)) {
+            Frame frame = new Frame();
+            while (read.next(frame)) {
+                if (frame.bus() > 0) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Writes a row for every sample, whole or not at all. */
     public LogSummary writeRows(Path target) {
+        boolean several = hasSeveralBuses();
         LogSummary[] summary = new LogSummary[1];
         AtomicFile.write(
                 target,
                 out -> summary[0] = unwrapped(() -> {
                     SampleStatistics statistics = new SampleStatistics();
                     return pass(
+                            several,
                             read -> new Both(statistics, new SampleRows(out, read::firstTime)),
                             statistics,
                             sink -> ((Both) sink).rows().finish());
@@ -64,7 +85,8 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
      * @param raster s; 0 for a row at every time at which a sample came
      */
     public LogSummary writeColumns(Path target, double raster) {
-        LogSummary summary = summary();
+        boolean several = hasSeveralBuses();
+        LogSummary summary = summary(several);
         if (Double.isNaN(summary.firstStamp())) {
             throw InputException.at(
                     Place.of(log.toString()), "no-time-stamps", "has no time stamps: rows cannot be put at times");
@@ -73,6 +95,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         AtomicFile.write(
                 target,
                 out -> unwrapped(() -> pass(
+                        several,
                         read -> new SampleColumns(out, read::firstTime, raster, summary.signals()),
                         new SampleStatistics(),
                         sink -> ((SampleColumns) sink).finish())));
@@ -88,14 +111,19 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
     }
 
     private LogSummary pass(
-            Function<FrameLog, SampleSink> sinks, SampleStatistics statistics, Consumer<SampleSink> end) {
+            boolean several,
+            Function<FrameLog, SampleSink> sinks,
+            SampleStatistics statistics,
+            Consumer<SampleSink> end) {
         try (FrameLog read = FrameLog.open(log, options)) {
             SampleSink sink = sinks.apply(read);
-            BusDecoders known = new BusDecoders(decoders, bus -> prefix(read, bus), sink);
+            BusDecoders known =
+                    new BusDecoders(decoders, bus -> several ? read.buses().get(bus) + ":" : "", sink);
             LogCounts counts = new LogCounts();
+            Function<Frame, String> names = known::name;
             Frame frame = new Frame();
             while (read.next(frame)) {
-                counts.add(frame, known.decode(frame), known::name);
+                counts.add(frame, known.decode(frame), names);
             }
             requireFrames(read);
             requireSamples(sink instanceof Both && statistics.signals().isEmpty());
@@ -104,11 +132,6 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static String prefix(FrameLog read, int bus) {
-        List<String> names = read.buses();
-        return bus == 0 && read.beginsWithOneBus() || bus >= names.size() ? "" : names.get(bus) + ":";
     }
 
     private void requireFrames(FrameLog read) {
