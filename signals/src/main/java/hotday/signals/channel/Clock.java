@@ -23,6 +23,9 @@ final class Clock {
     private static final Pattern TIME = Pattern.compile(
             "(\\d{1,2}):(\\d{2}):(\\d{2}(?:[.,]\\d{0,9})?)\\s*(AM|PM)?\\s*(?:Z|UTC|([+-])(\\d{2}):?(\\d{2})?)?");
 
+    /** As spreadsheets show a short time: minutes, seconds and a fraction, which tells it from hours and minutes. */
+    private static final Pattern MINUTES = Pattern.compile("(\\d{1,3}):(\\d{2}[.,]\\d{1,9})");
+
     private Clock() {}
 
     /** Seconds since midnight, or since 1970 where a date stands before; NaN when it is no clock reading. */
@@ -38,6 +41,11 @@ final class Clock {
         Matcher day = DAY_FIRST.matcher(cell);
         if (day.matches()) {
             return dated(day.group(3), day.group(2), day.group(1), day.group(4));
+        }
+        Matcher minutes = MINUTES.matcher(cell);
+        if (minutes.matches()) {
+            double seconds = Double.parseDouble(minutes.group(2).replace(',', '.'));
+            return seconds < 60.0 ? Integer.parseInt(minutes.group(1)) * 60.0 + seconds : Double.NaN;
         }
         Matcher either = EITHER_FIRST.matcher(cell);
         return timeOfDay(either.matches() ? either.group(1) : cell, false);

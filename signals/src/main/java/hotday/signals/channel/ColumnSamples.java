@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Collects one column as numbers in the unit of the file, with the reason where a cell gives none. */
 final class ColumnSamples {
@@ -17,6 +18,7 @@ final class ColumnSamples {
             Set.of("-", "--", "---", "nan", "null", "none", "n/a", "na", "#n/a", "no data", "nodata", "?");
     private static final Set<String> ON = Set.of("on", "true", "yes");
     private static final Set<String> OFF = Set.of("off", "false", "no");
+    private static final Pattern COMMA_NUMBER = Pattern.compile("[+-]?\\d+,\\d+");
     private static final int PLACES_SHOWN = 5;
     private static final int LONGEST_SHOWN = 30;
 
@@ -163,6 +165,12 @@ final class ColumnSamples {
     }
 
     private Sentence advice(boolean mostly, boolean skip) {
+        if (COMMA_NUMBER.matcher(firstText).matches()) {
+            return Sentence.of(
+                    "If that is a decimal comma, say so with ",
+                    new Setting("reader.decimal", "comma", "'reader: {decimal: comma}' in the channel map"),
+                    "; if it marks thousands, write the numbers without it.");
+        }
         if (mostly) {
             return Sentence.of("Map another column, or correct the file.");
         }

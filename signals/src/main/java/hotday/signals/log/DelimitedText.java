@@ -18,7 +18,14 @@ import java.util.Optional;
  * handed out one at a time: memory does not grow with the file. Immutable; one file may be read several times.
  */
 public final class DelimitedText {
-    private static final int ROWS_LOOKED_AT = 20;
+    /** Enough to meet a decimal comma in a column that begins with whole numbers. */
+    private static final int ROWS_LOOKED_AT = 500;
+
+    private static final int LETTERS_LOOKED_AT = 4_000_000;
+    /** Lines about car and logger that may stand above the names. */
+    private static final int MOST_ABOVE = 20;
+
+    private static final String ONE_COLUMN = "one-column";
     private static final byte[] BOM = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private final TextSource source;
@@ -57,6 +64,45 @@ public final class DelimitedText {
 
     /** Looks at the head of a file; throws {@link InputException} when it is no delimited text with a header. */
     public static DelimitedText open(Path path, ReaderOptions options) {
+        try {
+            return at(path, options);
+        } catch (InputException wrong) {
+            boolean single = wrong.findings().get(0).key().equals(ONE_COLUMN);
+            return (single ? furtherDown(path, options) : Optional.<DelimitedText>empty()).orElseThrow(() -> wrong);
+        }
+    }
+
+    /** Names below lines that are none, where nobody said in which line they stand. */
+    private static Optional<DelimitedText> furtherDown(Path path, ReaderOptions options) {
+        for (int line = 2; line <= MOST_ABOVE + 1 && options.isRecording() && options.header() == 1; line++) {
+            try {
+                DelimitedText text = at(path, options.withHeader(line));
+                if (text.looksLikeTable()) {
+                    return Optional.of(text);
+                }
+            } catch (InputException none) {
+                if (!none.findings().get(0).key().equals(ONE_COLUMN)) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Names that begin with letters, above rows of as many cells. */
+    private boolean looksLikeTable() {
+        int[] rows = new int[2];
+        rows(
+                row -> {
+                    rows[0]++;
+                    rows[1] += row.count() == header.size() || row.count() == header.size() + 1 ? 1 : 0;
+                },
+                ROWS_LOOKED_AT);
+        return 2 * rows[1] > rows[0]
+                && header.stream().allMatch(name -> name.isEmpty() || Character.isLetter(name.charAt(0)));
+    }
+
+    private static DelimitedText at(Path path, ReaderOptions options) {
         TextSource source = TextSource.open(path);
         byte[] comment = options.comment().getBytes(StandardCharsets.UTF_8);
         try (LineReader lines = source.lines()) {
@@ -72,7 +118,7 @@ public final class DelimitedText {
                     TextForm form = TextForm.of(text, below.rows(), options, declared);
                     List<String> header = names(path, text, line, form, options.fewestNames());
                     Optional<List<String>> units =
-                            options.unitsBelow() ? below.units(form, header.size()) : Optional.empty();
+                            options.isRecording() ? below.units(form, header.size()) : Optional.empty();
                     return new DelimitedText(
                             source,
                             header,
@@ -106,9 +152,11 @@ public final class DelimitedText {
         static Below of(LineReader lines, byte[] comment, Charset charset) throws IOException {
             List<String> rows = new ArrayList<>();
             int line = 0;
-            while (rows.size() < ROWS_LOOKED_AT && nextOfInterest(lines, comment)) {
+            int letters = 0;
+            while (rows.size() < ROWS_LOOKED_AT && letters < LETTERS_LOOKED_AT && nextOfInterest(lines, comment)) {
                 line = rows.isEmpty() ? lines.line() : line;
                 rows.add(text(lines, charset));
+                letters += rows.get(rows.size() - 1).length();
             }
             return new Below(line, rows);
         }
@@ -176,7 +224,7 @@ public final class DelimitedText {
         if (names.size() < fewest) {
             throw InputException.at(
                     place,
-                    "one-column",
+                    ONE_COLUMN,
                     Sentence.of(
                             "the header has a single column: names cut by comma, tab or semicolon are expected. If they stand"
                                     + " further down, say so in ",

@@ -34,9 +34,13 @@ public record ReaderOptions(
         }
     }
 
-    /** True for recordings, where a row of units may stand under the names; values of a list have theirs in the names. */
-    boolean unitsBelow() {
+    /** True for recordings, where lines may stand above the names and a row of units under them; in a list of values neither. */
+    boolean isRecording() {
         return fewestNames >= TIME_AND_VALUE;
+    }
+
+    ReaderOptions withHeader(int line) {
+        return new ReaderOptions(delimiter, decimal, comment, line, fewestNames);
     }
 
     /** Of a recording. */

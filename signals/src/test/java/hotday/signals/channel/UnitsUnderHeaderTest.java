@@ -95,6 +95,21 @@ class UnitsUnderHeaderTest {
                 .containsExactly("no-rows@0:0");
     }
 
+    /** Whole numbers for a minute, then the first decimal comma; beyond what is looked at the fault says what to do. */
+    @Test
+    void aDecimalCommaMayComeLate() {
+        StringBuilder log = new StringBuilder("Time;ECT;RPM\ns;degC;rpm\n");
+        for (int i = 0; i < 700; i++) {
+            log.append(i).append(i == 100 ? ";80,5;700\n" : ";80;700\n");
+        }
+        Recording run = Logged.read(folder, MAP, log.toString());
+        assertThat(Logged.values(run, ModelChannel.COOLANT_TEMPERATURE)[100]).isEqualTo(353.65);
+        String late = log.toString().replace(";80,5;", ";80;") + "700;80,5;700\n";
+        Finding fault = Logged.faults(folder, MAP, late).get(0);
+        assertThat(Logged.at(fault)).isEqualTo("text-in-number-column@703:2");
+        assertThat(fault.message()).contains("'80,5'", "reader: {decimal: comma}");
+    }
+
     @Test
     void withoutATimeColumnRowsAreCounted() {
         String map = MAP.replace("column: Time", "step: 250 ms");

@@ -1,7 +1,9 @@
 package hotday.signals.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import hotday.core.finding.InputException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -73,6 +75,28 @@ class UnitsRowTest {
         assertThat(read.unit(1)).contains("degC");
         assertThat(read.unitsLine()).isEqualTo(9);
         assertThat(WrittenFile.rows(read)).containsExactly(List.of("11", "0", "80"));
+    }
+
+    /** Lines about car and logger above the names need nobody to count them. */
+    @Test
+    void namesBelowLinesThatAreNone() throws IOException {
+        String table = "Time;ECT\ns;degC\n0;80,5\n1;81\n";
+        DelimitedText read = DelimitedText.open(
+                WrittenFile.text(folder, "Logger v1.2\nDriver: Smith, J.\n\n" + table), ReaderOptions.auto());
+        assertThat(read.header()).containsExactly("Time", "ECT");
+        assertThat(read.headerLine()).isEqualTo(4);
+        assertThat(read.unit(1)).contains("degC");
+        assertThat(WrittenFile.rows(read)).containsExactly(List.of("6", "0", "80,5"), List.of("7", "1", "81"));
+    }
+
+    /** Cut by something unknown, a row with a decimal comma is no header. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Time|ECT\n0|80,5\n1|81,5\n", "Time ECT\n0 80,5\n1 81,5\n", "Time\n1\n2\n"})
+    void aTableCutByOtherMarksIsRefused(String text) throws IOException {
+        Path file = WrittenFile.text(folder, text);
+        InputException wrong =
+                catchThrowableOfType(InputException.class, () -> DelimitedText.open(file, ReaderOptions.auto()));
+        assertThat(wrong.findings().get(0).key()).isEqualTo("one-column");
     }
 
     @Test

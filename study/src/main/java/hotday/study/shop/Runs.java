@@ -349,6 +349,8 @@ public final class Runs {
                             new Setting("time.column", "it", "name it in the map, 'time: {column: ...}'"),
                             ". If none does and the rows were written at equal steps, ",
                             new Setting("time.step", "0.1 s", "say how far they are apart, 'time: {step: 0.1 s}'"),
+                            ". If the names stand further down, say so with ",
+                            new Setting("reader.header", "2", "'reader: {header: 2}' in the channel map"),
                             ". Else record again with the time.")));
         }
         return ChannelMap.of(
