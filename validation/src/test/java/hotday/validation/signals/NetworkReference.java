@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -38,18 +39,40 @@ final class NetworkReference {
 
     /** Skips the running test, with a line that is seen, where the library is not installed. */
     static List<Line> lines(Path folder, int payloads, List<Path> files) throws IOException, InterruptedException {
+        List<String> words = new ArrayList<>(List.of(String.valueOf(payloads)));
+        files.forEach(f -> words.add(f.toString()));
+        return printed(folder, "network_reference.py", words).stream()
+                .map(Line::of)
+                .toList();
+    }
+
+    /**
+     * A recording decoded: cells name, count, least, most, sum of every signal.
+     *
+     * @param kind {@code candump} or {@code rows}
+     */
+    static List<String[]> decoded(Path folder, String kind, Path dbc, Path log)
+            throws IOException, InterruptedException {
+        return printed(folder, "frame_log_reference.py", List.of(kind, dbc.toString(), log.toString())).stream()
+                .map(l -> l.split("\t"))
+                .toList();
+    }
+
+    /** The lines with tabs that a script prints. */
+    private static List<String> printed(Path folder, String name, List<String> words)
+            throws IOException, InterruptedException {
         Path script = folder.resolve("reference.py");
-        try (InputStream in = NetworkReference.class.getResourceAsStream("network_reference.py")) {
-            Files.copy(in, script);
+        try (InputStream in = NetworkReference.class.getResourceAsStream(name)) {
+            Files.copy(in, script, StandardCopyOption.REPLACE_EXISTING);
         }
-        List<String> command = new ArrayList<>(List.of(python(folder), script.toString(), String.valueOf(payloads)));
-        files.forEach(f -> command.add(f.toString()));
+        List<String> command = new ArrayList<>(List.of(python(folder), script.toString()));
+        command.addAll(words);
         Path out = folder.resolve("reference.txt");
         if (run(command, out.toFile(), 30) != 0) {
             throw new IOException("the reference failed: " + Files.readString(out));
         }
         try (var lines = Files.lines(out)) {
-            return lines.filter(l -> l.indexOf('\t') > 0).map(Line::of).toList();
+            return lines.filter(l -> l.indexOf('\t') > 0).toList();
         }
     }
 
