@@ -106,7 +106,8 @@ class ConversionTest {
                 "kPa, psi, -, ''",
                 "bar, psia, -, unit-mismatch",
                 "rpm, km/h, -, unit-mismatch",
-                "rpm, U/min, -, unit-unknown",
+                "rpm, U/min, -, ''",
+                "rpm, turns, -, unit-unknown",
                 "'', %, -, unit-missing",
                 "%, '', -, unit-missing",
                 "'', '', -, ''"
