@@ -60,7 +60,7 @@ public final class CommandLineDoor {
     public static int run(String[] args, PrintStream out, PrintStream err) {
         Root root = new Root();
         try {
-            int status = line(root, out, err).execute(args);
+            int status = line(root, out, err, args).execute(args);
             if (out.checkError() && status < WRONG_INPUT) {
                 err.println("hotday: standard output could not be written (disk full, or closed by the reader)");
                 return WRONG_INPUT;
@@ -71,13 +71,13 @@ public final class CommandLineDoor {
         }
     }
 
-    private static CommandLine line(Root root, PrintStream out, PrintStream err) {
+    private static CommandLine line(Root root, PrintStream out, PrintStream err, String... words) {
         CommandLine line = new CommandLine(root);
-        Commands.register(line, new Console(out, err, Boolean.getBoolean("hotday.terminal")));
+        new Commands(new Console(out, err, Boolean.getBoolean("hotday.terminal"))).register(line, words);
         return line.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler((e, words) -> wrongWords(e, err))
+                .setParameterExceptionHandler((e, given) -> wrongWords(e, err))
                 .setExecutionExceptionHandler((e, command, result) -> failed(e, root, err));
     }
 

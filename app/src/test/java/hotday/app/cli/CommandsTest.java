@@ -54,6 +54,32 @@ class CommandsTest {
         return err.toString(StandardCharsets.UTF_8);
     }
 
+    /** Only the one that is called is made; the help and a misspelt word see all of them. */
+    @Test
+    void everyCommandAnswersByItsName() {
+        assertThat(run("--help")).isZero();
+        String all = out();
+        for (String name : List.of(
+                "new",
+                "check",
+                "predict",
+                "prove",
+                "property",
+                "decode",
+                "gateway",
+                "coverage",
+                "faults",
+                "serve",
+                "demo")) {
+            assertThat(all).contains("\n  " + name + " ");
+            out.reset();
+            assertThat(run("--debug", name, "--help")).isZero();
+            assertThat(out()).startsWith("Usage: hotday " + name + " ");
+        }
+        assertThat(run("chek")).isEqualTo(CommandLineDoor.WRONG_INPUT);
+        assertThat(err()).contains("check");
+    }
+
     private JsonNode json() {
         return JsonMapper.builder().build().readTree(out());
     }

@@ -28,6 +28,7 @@ class StartTest {
     void aRefrigerantStateLoadsNoLibraryAndNoTable() throws IOException, InterruptedException {
         List<String> classes = loaded("property", "--fluid", "R-134a", "--temperature", "20 degC");
         assertThat(classes).anyMatch(line -> line.contains("hotday.app.cli.PropertyText"));
+        assertThat(classes).noneMatch(line -> line.contains("hotday.app.cli.CheckCommand "));
         assertThat(classes).noneMatch(StartTest::isLibrary);
         assertThat(classes).noneMatch(line -> line.contains("hotday.physics.refrigerant.PropertyTable"));
     }

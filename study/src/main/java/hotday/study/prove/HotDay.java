@@ -50,16 +50,18 @@ public final class HotDay {
             long seed,
             DoubleConsumer progress,
             BooleanSupplier cancelled) {
-        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false, cancelled);
-        return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(cases, day, progress);
+        Plant plant = Plant.compile(spec);
+        Unknowns unknowns = new Unknowns(plant, false, false, cancelled);
+        return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(plant, cases, day, progress);
     }
 
     List<CeilingReport> ceilings(List<Case> cases) {
-        return ceilings(cases, spec.designAmbient(), share -> {});
+        Plant best = vehicle.unknowns().plant(vehicle.z());
+        return ceilings(best, cases, spec.designAmbient(), share -> {});
     }
 
-    private List<CeilingReport> ceilings(List<Case> cases, double day, DoubleConsumer progress) {
-        List<Ceiling> best = ceiling.find(vehicle.unknowns().plant(vehicle.z()), cases, 0.0, day);
+    private List<CeilingReport> ceilings(Plant plant, List<Case> cases, double day, DoubleConsumer progress) {
+        List<Ceiling> best = ceiling.find(plant, cases, 0.0, day);
         List<CeilingReport> all = new ArrayList<>();
         for (Ceiling each : best) {
             all.add(report(each, day));
