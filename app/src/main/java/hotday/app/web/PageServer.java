@@ -75,6 +75,10 @@ public final class PageServer implements AutoCloseable {
                     .flatMap(id -> shop.find(id).stream())
                     .filter(bench -> bench.open().answer().isPresent())
                     .toList();
+            shop.builds().forEach(id -> {
+                shop.progress(id);
+                shop.proofs().least(id);
+            });
             Thread.sleep(FIRST_VIEW_MILLIS);
             for (int i = 0; i < PRACTICE && !sound.isEmpty(); i++) {
                 sound.get(i % sound.size()).tried(Map.of());

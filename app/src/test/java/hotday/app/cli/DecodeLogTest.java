@@ -2,12 +2,10 @@ package hotday.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,20 +47,11 @@ class DecodeLogTest {
     }
 
     private int run(Object... words) {
-        ByteArrayOutputStream results = new ByteArrayOutputStream();
-        ByteArrayOutputStream messages = new ByteArrayOutputStream();
-        String[] args = new String[words.length + 1];
-        args[0] = "decode";
-        for (int i = 0; i < words.length; i++) {
-            args[i + 1] = words[i].toString();
-        }
-        int status = CommandLineDoor.run(
-                args,
-                new PrintStream(results, true, StandardCharsets.UTF_8),
-                new PrintStream(messages, true, StandardCharsets.UTF_8));
-        out = results.toString(StandardCharsets.UTF_8);
-        err = messages.toString(StandardCharsets.UTF_8);
-        return status;
+        CommandRun run = CommandRun.of(
+                Stream.concat(Stream.of("decode"), Stream.of(words)).toArray());
+        out = run.out();
+        err = run.err();
+        return run.status();
     }
 
     private JsonNode json() {

@@ -4,10 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import hotday.study.demo.DemoShop;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,15 +28,10 @@ class GatewayCommandTest {
     }
 
     private int run(String... words) {
-        ByteArrayOutputStream results = new ByteArrayOutputStream();
-        ByteArrayOutputStream messages = new ByteArrayOutputStream();
-        int status = CommandLineDoor.run(
-                words,
-                new PrintStream(results, true, StandardCharsets.UTF_8),
-                new PrintStream(messages, true, StandardCharsets.UTF_8));
-        out = results.toString(StandardCharsets.UTF_8);
-        err = messages.toString(StandardCharsets.UTF_8);
-        return status;
+        CommandRun run = CommandRun.of((Object[]) words);
+        out = run.out();
+        err = run.err();
+        return run.status();
     }
 
     private int check(String... more) {
