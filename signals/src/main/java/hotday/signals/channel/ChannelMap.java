@@ -3,8 +3,8 @@ package hotday.signals.channel;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.typed.TypedFile;
-import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
+import hotday.signals.log.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -65,8 +65,13 @@ public final class ChannelMap {
     }
 
     /** A recording as this map has it cut. */
-    public DelimitedText text(Path log) {
-        return DelimitedText.open(log, reader);
+    public Table table(Path log) {
+        return TableFile.open(log, reader);
+    }
+
+    /** A recording nobody has said anything about. */
+    public static Table tableUnmapped(Path log) {
+        return TableFile.open(log, ReaderOptions.auto());
     }
 
     /** Header and first rows of a recording nobody has said anything about. */
@@ -76,14 +81,14 @@ public final class ChannelMap {
 
     /** What this map says of a recording, to be changed by somebody. */
     public MapDraft draft(Path log) {
-        DelimitedText text = DelimitedText.open(log, reader);
+        Table text = TableFile.open(log, reader);
         return MapDraft.of(time, inOrder(), factsOf(nameOf(log)), text, head(log));
     }
 
     /** What keeps a recording from being read with this map, as far as its header tells; empty when nothing does. */
     public List<Finding> faultsOfHeader(Path log) {
         List<Finding> faults = new ArrayList<>();
-        MappedColumns header = new MappedColumns(DelimitedText.open(log, reader), faults, new ArrayList<>());
+        MappedColumns header = new MappedColumns(TableFile.open(log, reader), faults, new ArrayList<>());
         header.time(time).filter(c -> !time.clock()).ifPresent(c -> header.timeUnit(time, c));
         header.channels(inOrder());
         return faults;
@@ -95,7 +100,7 @@ public final class ChannelMap {
 
     /** Reads a recording through this map; throws {@link InputException} with every fault found. */
     public Recording recording(Path log) {
-        DelimitedText text = DelimitedText.open(log, reader);
+        Table text = TableFile.open(log, reader);
         String name = nameOf(log);
         return new Reading(text, name, time, inOrder(), skipText, factsOf(name)).recording();
     }

@@ -1,6 +1,6 @@
 package hotday.signals.channel;
 
-import hotday.signals.log.DelimitedText;
+import hotday.signals.log.Table;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -36,7 +36,7 @@ final class HeaderName {
     }
 
     /** The unit of a column: a known one in the brackets of its name, else that of the row of units, else whatever the brackets hold. */
-    static Optional<String> unit(DelimitedText text, int column) {
+    static Optional<String> unit(Table text, int column) {
         Optional<String> inBrackets = unit(text.header().get(column));
         return inBrackets
                 .filter(MappedColumns::isAnyUnit)

@@ -1,6 +1,6 @@
 package hotday.signals.channel;
 
-import hotday.signals.log.DelimitedText;
+import hotday.signals.log.Table;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -169,7 +169,7 @@ public record MapDraft(Time time, List<Line> channels, Map<String, Fact> facts, 
 
     /** What a map says of one recording: columns found, runs' facts resolved. Channels that the file lacks are left out. */
     static MapDraft of(
-            TimeRule time, List<ChannelRule> rules, Map<String, Fact> facts, DelimitedText text, RecordingHead head) {
+            TimeRule time, List<ChannelRule> rules, Map<String, Fact> facts, Table text, RecordingHead head) {
         MappedColumns header = new MappedColumns(text, new ArrayList<>(), new ArrayList<>());
         int at = header.time(time).map(i -> i + 1).orElse(0);
         Optional<String> unit = time.unit().map(u -> u.symbol()).or(() -> inHeader(head, at));

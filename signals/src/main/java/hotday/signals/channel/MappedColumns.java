@@ -9,7 +9,7 @@ import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
 import hotday.core.unit.UnitException;
 import hotday.core.unit.Units;
-import hotday.signals.log.DelimitedText;
+import hotday.signals.log.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,12 +31,12 @@ final class MappedColumns {
      */
     record Mapped(ChannelRule rule, int index, String name, Unit unit, boolean gauge) {}
 
-    private final DelimitedText text;
+    private final Table text;
     private final String file;
     private final List<Finding> faults;
     private final List<Finding> findings;
 
-    MappedColumns(DelimitedText text, List<Finding> faults, List<Finding> findings) {
+    MappedColumns(Table text, List<Finding> faults, List<Finding> findings) {
         this.text = text;
         this.file = text.path().toString();
         this.faults = faults;

@@ -7,7 +7,7 @@ import hotday.core.finding.Sentence;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
 import hotday.core.unit.Units;
-import hotday.signals.log.DelimitedText;
+import hotday.signals.log.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -23,7 +23,7 @@ final class Reading {
     /** ISA at sea level, Pa; for gauge pressures where the run has no barometer. */
     private static final double STANDARD_PRESSURE = 101_325.0;
 
-    private final DelimitedText text;
+    private final Table text;
     private final String file;
     private final String name;
     private final TimeRule timeRule;
@@ -35,7 +35,7 @@ final class Reading {
     private final Map<ModelChannel, Channel> channels = new EnumMap<>(ModelChannel.class);
 
     Reading(
-            DelimitedText text,
+            Table text,
             String name,
             TimeRule timeRule,
             Collection<ChannelRule> rules,

@@ -1,8 +1,8 @@
 package hotday.signals.channel;
 
-import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
 import hotday.signals.log.Row;
+import hotday.signals.log.Table;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +47,7 @@ public record RecordingHead(List<Column> columns, int rows, Map<String, String> 
 
     /** Reads them; throws {@link hotday.core.finding.InputException} when the file is no delimited text with a header. */
     static RecordingHead of(Path log, ReaderOptions options, boolean skipText) {
-        DelimitedText text = DelimitedText.open(log, options);
+        Table text = TableFile.open(log, options);
         List<Seen> seen = new ArrayList<>();
         text.header().forEach(name -> seen.add(new Seen()));
         int[] rows = new int[1];

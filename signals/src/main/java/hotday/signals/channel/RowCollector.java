@@ -5,8 +5,8 @@ import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.core.finding.Sentence;
 import hotday.core.finding.Setting;
-import hotday.signals.log.DelimitedText;
 import hotday.signals.log.Row;
+import hotday.signals.log.Table;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * Takes the rows of a file: time stamps and mapped columns into arrays. Rows that cannot be placed or trusted are left
  * out and counted.
  */
-final class RowCollector implements DelimitedText.RowReader {
+final class RowCollector implements Table.RowReader {
     /** More than a day at 100 Hz, and what a small machine can hold. */
     private static final int MOST_ROWS = 10_000_000;
     /** Share of rows without a time beyond which the column is no time column. */
@@ -30,7 +30,7 @@ final class RowCollector implements DelimitedText.RowReader {
             new Setting("time.clock", "hh:mm:ss", "put 'clock: hh:mm:ss' into the channel map");
 
     private final String file;
-    private final DelimitedText text;
+    private final Table text;
     private final int timeColumn;
     private final boolean clock;
     /** From row to row where there is no time column, s. */
@@ -65,7 +65,7 @@ final class RowCollector implements DelimitedText.RowReader {
         }
     }
 
-    RowCollector(DelimitedText text, Optional<Integer> timeColumn, TimeRule time, List<ColumnSamples> columns) {
+    RowCollector(Table text, Optional<Integer> timeColumn, TimeRule time, List<ColumnSamples> columns) {
         this.file = text.path().toString();
         this.text = text;
         this.timeColumn = timeColumn.orElse(NO_COLUMN);

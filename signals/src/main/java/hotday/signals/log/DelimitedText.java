@@ -17,7 +17,7 @@ import java.util.Optional;
  * padded or quoted. One line is one row, so that an open quote spoils one row and not the rest of the file. Rows are
  * handed out one at a time: memory does not grow with the file. Immutable; one file may be read several times.
  */
-public final class DelimitedText {
+public final class DelimitedText implements Table {
     /** Enough to meet a decimal comma in a column that begins with whole numbers. */
     private static final int ROWS_LOOKED_AT = 500;
 
@@ -53,13 +53,6 @@ public final class DelimitedText {
         this.headEnd = headEnd;
         this.form = form;
         this.comment = comment;
-    }
-
-    /** Takes the rows of a file one after the other. */
-    @FunctionalInterface
-    public interface RowReader {
-        /** @param row valid during the call only */
-        void row(Row row);
     }
 
     /** Looks at the head of a file; throws {@link InputException} when it is no delimited text with a header. */
@@ -165,7 +158,7 @@ public final class DelimitedText {
             if (rows.isEmpty()) {
                 return Optional.empty();
             }
-            Row row = new Row(form.delimiter(), form.mark(), StandardCharsets.UTF_8);
+            TextRow row = new TextRow(form.delimiter(), form.mark(), StandardCharsets.UTF_8);
             row.cut(rows.get(0));
             return UnitsRow.of(row, width);
         }
@@ -208,14 +201,14 @@ public final class DelimitedText {
     }
 
     private static List<String> names(Path path, String text, int line, TextForm form, int fewest) {
-        Row row = new Row(form.delimiter(), '.', StandardCharsets.UTF_8);
+        TextRow row = new TextRow(form.delimiter(), '.', StandardCharsets.UTF_8);
         row.cut(text);
         Place place = new Place(path.toString(), line, 1);
         if (row.damage() != Row.Damage.NONE) {
             throw InputException.at(place, "header-damaged", "a quote is opened in the header and never closed");
         }
         List<String> names = new ArrayList<>();
-        for (int i = 0; i < Math.min(row.count(), Row.WIDEST); i++) {
+        for (int i = 0; i < Math.min(row.count(), TextRow.WIDEST); i++) {
             names.add(row.text(i));
         }
         while (names.size() > 1 && names.get(names.size() - 1).isEmpty()) {
@@ -233,22 +226,24 @@ public final class DelimitedText {
         return names;
     }
 
-    /** Column names as they stand in the header; empty ones at its end are left out. */
+    /** As they stand in the header; empty ones at its end are left out. */
+    @Override
     public List<String> header() {
         return header;
     }
 
-    /** Symbol that stands for a column in a row of units under the names, or nothing. */
+    /** What stands for a column in a row of units under the names. */
+    @Override
     public Optional<String> unit(int column) {
         return column < units.size() ? Optional.of(units.get(column)).filter(u -> !u.isEmpty()) : Optional.empty();
     }
 
-    /** Line of the row of units; 0 when there is none. */
+    @Override
     public int unitsLine() {
         return units.isEmpty() ? 0 : headEnd;
     }
 
-    /** Line of the header, from 1. */
+    @Override
     public int headerLine() {
         return headerLine;
     }
@@ -262,18 +257,15 @@ public final class DelimitedText {
         return form.mark();
     }
 
+    @Override
     public Path path() {
         return source.path();
     }
 
-    /** Reads all rows after header and units, blank and comment lines left out. */
-    public void rows(RowReader to) {
-        rows(to, Integer.MAX_VALUE);
-    }
-
-    /** The same for at most so many rows. */
+    /** Those after header and units, blank and comment lines left out. */
+    @Override
     public void rows(RowReader to, int most) {
-        Row row = new Row(form.delimiter(), form.mark(), source.charset());
+        TextRow row = new TextRow(form.delimiter(), form.mark(), source.charset());
         try (LineReader lines = source.lines()) {
             int rows = 0;
             while (rows < most && nextOfInterest(lines, comment)) {

@@ -1,18 +1,9 @@
 package hotday.signals.log;
 
-import java.nio.charset.Charset;
-import java.util.Arrays;
-
-/**
- * One line of a recording, cut into cells: outer blanks and quotes taken off. The same object is filled again for the
- * next line: valid during the call only. A row that cannot be cut keeps its line and says why in {@link #damage()}.
- */
-public final class Row {
-    /** Cells kept of one row; further ones are counted only. */
-    static final int WIDEST = 4096;
-
+/** One row of a recording. The same object shows the next row after that: valid during the call only. */
+public interface Row {
     /** Why a row cannot be trusted. */
-    public enum Damage {
+    enum Damage {
         NONE,
         /** A quote is opened and not closed in the same line. */
         OPEN_QUOTE,
@@ -20,157 +11,23 @@ public final class Row {
         ZERO_BYTES
     }
 
-    private final byte delimiter;
-    private final char mark;
-    private final Charset charset;
-    private byte[] bytes = new byte[0];
-    private int[] from = new int[64];
-    private int[] to = new int[64];
-    private int count;
-    private int line;
-    private boolean unfinished;
-    private Damage damage = Damage.NONE;
+    /** Cells in this row; a delimiter at the end of a line counts one more, empty, cell. */
+    int count();
 
-    Row(char delimiter, char mark, Charset charset) {
-        this.delimiter = (byte) delimiter;
-        this.mark = mark;
-        this.charset = charset;
-    }
-
-    /** Cells in this row; a delimiter at the end counts one more, empty, cell. */
-    public int count() {
-        return count;
-    }
-
-    /** Line in the file, from 1. */
-    public int line() {
-        return line;
-    }
+    /** Line in the file, from 1; number of the row where a file has no lines. */
+    int line();
 
     /** True when the file ends inside this row, without a line end. */
-    public boolean unfinished() {
-        return unfinished;
-    }
+    boolean unfinished();
 
-    public Damage damage() {
-        return damage;
-    }
+    Damage damage();
 
     /** True for an empty cell and for one behind the end of the row. */
-    public boolean blank(int cell) {
-        return !there(cell) || from[cell] == to[cell];
-    }
+    boolean blank(int cell);
 
     /** The number in a cell; NaN when it is blank or no number. */
-    public double number(int cell) {
-        return there(cell) ? CellNumber.parse(bytes, from[cell], to[cell], mark) : Double.NaN;
-    }
+    double number(int cell);
 
     /** A cell as text; empty when it is not there. */
-    public String text(int cell) {
-        if (!there(cell)) {
-            return "";
-        }
-        String text = new String(bytes, from[cell], to[cell] - from[cell], charset);
-        return text.contains("\"\"") ? text.replace("\"\"", "\"") : text;
-    }
-
-    private boolean there(int cell) {
-        return cell < count && cell < from.length;
-    }
-
-    /** Takes a line and cuts it. */
-    void cut(LineReader reader) {
-        bytes = reader.bytes();
-        line = reader.line();
-        unfinished = reader.unfinished();
-        cut(reader.start(), reader.end());
-    }
-
-    /** Takes a line of characters and cuts it. */
-    void cut(String text) {
-        bytes = text.getBytes(charset);
-        cut(0, bytes.length);
-    }
-
-    private void cut(int start, int end) {
-        count = 0;
-        damage = Damage.NONE;
-        int at = start;
-        while (at <= end) {
-            int begin = at;
-            while (begin < end && bytes[begin] == ' ') {
-                begin++;
-            }
-            boolean quoted = begin < end && bytes[begin] == '"';
-            int stop = quoted ? closing(begin + 1, end) : begin;
-            if (stop < 0) {
-                damage = Damage.OPEN_QUOTE;
-                return;
-            }
-            int cellEnd = delimiterFrom(stop, end);
-            if (quoted && onlyBlanks(stop + 1, cellEnd)) {
-                cell(begin + 1, stop);
-            } else {
-                cell(begin, cellEnd);
-            }
-            at = cellEnd + 1;
-        }
-    }
-
-    private int closing(int start, int end) {
-        for (int at = start; at < end; at++) {
-            if (bytes[at] == '"') {
-                if (at + 1 < end && bytes[at + 1] == '"') {
-                    at++;
-                } else {
-                    return at;
-                }
-            }
-        }
-        return -1;
-    }
-
-    private int delimiterFrom(int start, int end) {
-        int at = start;
-        while (at < end && bytes[at] != delimiter) {
-            if (bytes[at] == 0) {
-                damage = Damage.ZERO_BYTES;
-            }
-            at++;
-        }
-        return at;
-    }
-
-    private boolean onlyBlanks(int start, int end) {
-        int at = start;
-        while (at < end && bytes[at] == ' ') {
-            at++;
-        }
-        return at >= end;
-    }
-
-    private void cell(int start, int end) {
-        if (count == from.length && from.length < WIDEST) {
-            from = Arrays.copyOf(from, 2 * from.length);
-            to = Arrays.copyOf(to, 2 * to.length);
-        }
-        if (count < from.length) {
-            int first = start;
-            int last = end;
-            while (first < last && isBlank(bytes[first])) {
-                first++;
-            }
-            while (last > first && isBlank(bytes[last - 1])) {
-                last--;
-            }
-            from[count] = first;
-            to[count] = last;
-        }
-        count++;
-    }
-
-    private static boolean isBlank(byte b) {
-        return b == ' ' || b == '\t';
-    }
+    String text(int cell);
 }

@@ -51,8 +51,8 @@ record TextForm(char delimiter, char mark) {
             long fits = rows.stream()
                     .filter(r -> count(r, delimiter) == names || count(r, delimiter) == names + 1)
                     .count();
-            long sure = delimiter != ',' && fits > 0 ? Row.WIDEST : 0;
-            long score = names == 0 ? 0 : 2 * fits * Row.WIDEST + sure + Math.min(names, Row.WIDEST - 1);
+            long sure = delimiter != ',' && fits > 0 ? TextRow.WIDEST : 0;
+            long score = names == 0 ? 0 : 2 * fits * TextRow.WIDEST + sure + Math.min(names, TextRow.WIDEST - 1);
             if (score > most) {
                 most = score;
                 best = delimiter;
@@ -77,7 +77,7 @@ record TextForm(char delimiter, char mark) {
             return '.';
         }
         boolean comma = false;
-        Row row = new Row(delimiter, '.', StandardCharsets.ISO_8859_1);
+        TextRow row = new TextRow(delimiter, '.', StandardCharsets.ISO_8859_1);
         for (String text : rows) {
             row.cut(text);
             for (int i = 0; i < row.count(); i++) {

@@ -10,8 +10,7 @@ import hotday.signals.channel.ChannelMap;
 import hotday.signals.channel.MapDraft;
 import hotday.signals.channel.Recording;
 import hotday.signals.channel.RecordingHead;
-import hotday.signals.log.DelimitedText;
-import hotday.signals.log.ReaderOptions;
+import hotday.signals.log.Table;
 import hotday.study.prove.MissingChannels;
 import hotday.study.workspace.ArrivingFile;
 import hotday.study.workspace.AtomicFile;
@@ -247,9 +246,9 @@ public final class Runs {
     /** Through all of it once: text with a header, rows, no more of them than can be read. */
     private void requireRecording(Path arrived, String name) {
         try {
-            DelimitedText text = cut(arrived);
+            Table table = cut(arrived);
             int[] rows = new int[1];
-            text.rows(row -> rows[0]++, MOST_ROWS + 1);
+            table.rows(row -> rows[0]++, MOST_ROWS + 1);
             if (rows[0] == 0) {
                 throw InputException.at(
                         Place.of(name), "no-rows", "the file has a header and no rows: nothing was recorded");
@@ -265,18 +264,18 @@ public final class Runs {
     }
 
     /** As the shop's map has it cut, or else by its own looks. */
-    private DelimitedText cut(Path arrived) {
+    private Table cut(Path arrived) {
         if (Files.isRegularFile(shopMap)) {
             try {
                 ChannelMap map = ChannelMap.read(shopMap);
                 if (map.faultsOfHeader(arrived).isEmpty()) {
-                    return map.text(arrived);
+                    return map.table(arrived);
                 }
             } catch (InputException wrong) {
                 // then the file's own looks say what is wrong with it
             }
         }
-        return DelimitedText.open(arrived, ReaderOptions.auto());
+        return ChannelMap.tableUnmapped(arrived);
     }
 
     private static Finding called(Finding finding, String name) {

@@ -1,0 +1,16 @@
+package hotday.signals.channel;
+
+import hotday.signals.log.DelimitedText;
+import hotday.signals.log.ReaderOptions;
+import hotday.signals.log.Table;
+import java.nio.file.Path;
+
+/** A recording of any kind, told by its content. */
+final class TableFile {
+    private TableFile() {}
+
+    /** @param options what is known about text; of no meaning to other kinds */
+    static Table open(Path path, ReaderOptions options) {
+        return DelimitedText.open(path, options);
+    }
+}
