@@ -226,6 +226,14 @@ final class RowCollector implements Table.RowReader {
                     place(cut),
                     "the last row is cut short: recording or copying was broken off. What is whole of it is taken."));
         }
+        if (size == 0 && faults.isEmpty()) {
+            faults.add(Finding.fault(
+                    "no-rows",
+                    Place.of(file),
+                    String.format(
+                            "none of its %d rows can be read: %d are damaged, %d have more cells than the header",
+                            rows, damaged.count, wide.count)));
+        }
         columns.forEach(c -> c.judge(skipText, faults, findings));
     }
 

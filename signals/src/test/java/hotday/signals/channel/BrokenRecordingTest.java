@@ -46,6 +46,11 @@ class BrokenRecordingTest {
     }
 
     @Test
+    void halfOfTheRowsDamagedAndHalfTooWide() {
+        assertThat(refused(MAP, HEADER + "0,1,2,3,4\n1,2,\"3,4\n")).containsExactly("no-rows@0:0");
+    }
+
+    @Test
     void noTimeColumnNamesWhatIsThere() {
         Finding fault = Logged.faults(folder, MAP, "tt [s],speed [km/h],engine [rpm],coolant [°C]\n1,2,3,4\n")
                 .get(0);
