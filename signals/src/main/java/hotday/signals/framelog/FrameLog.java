@@ -4,9 +4,9 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import hotday.signals.frame.Frame;
+import hotday.signals.frame.FrameSource;
 import hotday.signals.log.LineReader;
 import hotday.signals.log.TextSource;
-import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -30,7 +30,7 @@ import java.util.Optional;
  *
  * A line that is no frame is passed over, counted and told; nothing is guessed. A frame allocates nothing. For one thread.
  */
-public final class FrameLog implements Closeable {
+public final class FrameLog implements FrameSource {
     private static final String NEEDED = "a recording of frames as text (candump, or rows under a header)";
     private static final int HEAD_LINES = 4000;
     private static final int HEAD_BYTES = 1 << 19;
@@ -123,12 +123,7 @@ public final class FrameLog implements Closeable {
         return new FrameLog(path, form, buses, lines);
     }
 
-    /**
-     * Goes to the next frame.
-     *
-     * @param frame shows it until the next call
-     * @return false at the end of the recording
-     */
+    @Override
     public boolean next(Frame frame) {
         try {
             while (lines.next()) {
@@ -149,37 +144,38 @@ public final class FrameLog implements Closeable {
         }
     }
 
-    /** The layout in words. */
+    @Override
     public String layout() {
         return form.title();
     }
 
-    /** Names of the networks met so far, by their numbers; empty when the recording names none. */
+    @Override
     public List<String> buses() {
         return buses.all();
     }
 
-    /** Frames read so far. */
+    @Override
     public long frames() {
         return frames;
     }
 
-    /** Lines so far that are no frames. */
-    public long brokenLines() {
+    @Override
+    public long broken() {
         return broken.count();
     }
 
-    /** First time stamp, s; NaN when there is none. */
+    @Override
     public double firstTime() {
         return order.first();
     }
 
-    /** How far the clock went forward so far, s, steps back left out; NaN when there is none. */
+    /** Steps back are left out. */
+    @Override
     public double duration() {
         return order.duration();
     }
 
-    /** What a person should know about what was read so far. */
+    @Override
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(broken.findings(frames));
         all.addAll(order.findings());

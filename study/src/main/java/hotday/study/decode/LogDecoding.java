@@ -6,6 +6,7 @@ import hotday.core.finding.Place;
 import hotday.signals.frame.BusDecoders;
 import hotday.signals.frame.Frame;
 import hotday.signals.frame.FrameDecoder;
+import hotday.signals.frame.FrameSource;
 import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
 import hotday.signals.framelog.FrameLog;
@@ -47,11 +48,16 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         return pass(several, read -> statistics, statistics, sink -> {});
     }
 
+    /** Told by content. */
+    private FrameSource open() {
+        return FrameLog.open(log, options);
+    }
+
     /** Looked for first, so that names of signals do not hang on which bus speaks when. */
     private boolean hasSeveralBuses() {
-        try (FrameLog read = FrameLog.open(log, options)) {
+        try (FrameSource read = open()) {
             Frame frame = new Frame();
-            while (read.next(frame)) {
+            while (read.holdsFrames() && read.next(frame)) {
                 if (frame.bus() > 0) {
                     return true;
                 }
@@ -72,7 +78,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
                     SampleStatistics statistics = new SampleStatistics();
                     return pass(
                             several,
-                            read -> new Both(statistics, new SampleRows(out, read::firstTime)),
+                            read -> new Both(statistics, new SampleRows(out, read::zero)),
                             statistics,
                             sink -> ((Both) sink).rows().finish());
                 }));
@@ -96,7 +102,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
                 target,
                 out -> unwrapped(() -> pass(
                         several,
-                        read -> new SampleColumns(out, read::firstTime, raster, summary.signals()),
+                        read -> new SampleColumns(out, read::zero, raster, summary.signals()),
                         new SampleStatistics(),
                         sink -> ((SampleColumns) sink).finish())));
         return summary;
@@ -112,11 +118,12 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
 
     private LogSummary pass(
             boolean several,
-            Function<FrameLog, SampleSink> sinks,
+            Function<FrameSource, SampleSink> sinks,
             SampleStatistics statistics,
             Consumer<SampleSink> end) {
-        try (FrameLog read = FrameLog.open(log, options)) {
+        try (FrameSource read = open()) {
             SampleSink sink = sinks.apply(read);
+            read.samplesTo(sink);
             BusDecoders known =
                     new BusDecoders(decoders, bus -> several ? read.buses().get(bus) + ":" : "", sink);
             LogCounts counts = new LogCounts();
@@ -125,7 +132,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
             while (read.next(frame)) {
                 counts.add(frame, known.decode(frame), names);
             }
-            requireFrames(read);
+            requireContent(read);
             requireSamples(sink instanceof Both && statistics.signals().isEmpty());
             end.accept(sink);
             return summary(read, counts, statistics, known.findings());
@@ -134,8 +141,8 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         }
     }
 
-    private void requireFrames(FrameLog read) {
-        if (read.frames() == 0) {
+    private void requireContent(FrameSource read) {
+        if (read.frames() == 0 && read.samples() == 0) {
             List<Finding> all = new ArrayList<>();
             all.add(Finding.fault("no-frames", Place.of(log.toString()), "not a single line is a frame"));
             all.addAll(read.findings());
@@ -152,14 +159,14 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         }
     }
 
-    private LogSummary summary(FrameLog read, LogCounts counts, SampleStatistics statistics, List<Finding> more) {
+    private LogSummary summary(FrameSource read, LogCounts counts, SampleStatistics statistics, List<Finding> more) {
         List<Finding> findings = new ArrayList<>(read.findings());
         more.stream().filter(f -> !findings.contains(f)).forEach(findings::add);
         return new LogSummary(
                 log.toString(),
                 read.layout(),
                 read.frames(),
-                read.brokenLines(),
+                read.broken(),
                 read.firstTime(),
                 read.duration(),
                 read.buses(),
