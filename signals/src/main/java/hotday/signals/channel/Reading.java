@@ -79,6 +79,7 @@ final class Reading {
         columns.forEach(m -> numbers.put(m.rule().kind(), m.index() + 1));
         new ChannelChecks(file, time, lines, channels, numbers, faults, findings).judge();
         throwFaults();
+        findings.addAll(0, text.findings());
         if (text.unitsLine() > 0) {
             findings.add(0, units());
         }

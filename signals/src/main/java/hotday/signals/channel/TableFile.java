@@ -3,6 +3,7 @@ package hotday.signals.channel;
 import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
 import hotday.signals.log.Table;
+import hotday.signals.parquet.ParquetTable;
 import java.nio.file.Path;
 
 /** A recording of any kind, told by its content. */
@@ -11,6 +12,6 @@ final class TableFile {
 
     /** @param options what is known about text; of no meaning to other kinds */
     static Table open(Path path, ReaderOptions options) {
-        return DelimitedText.open(path, options);
+        return ParquetTable.isParquet(path) ? ParquetTable.open(path) : DelimitedText.open(path, options);
     }
 }

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
  * ten are exact by one multiplication or division (Clinger 1990, "How to read floating point numbers accurately");
  * everything else goes through the JDK. Both give the nearest double.
  */
-final class CellNumber {
+public final class CellNumber {
     private static final int EXACT_DIGITS = 15;
     private static final double[] POWERS = powers();
 
@@ -27,7 +27,7 @@ final class CellNumber {
      *
      * @param mark decimal mark, point or comma
      */
-    static double parse(byte[] bytes, int from, int to, char mark) {
+    public static double parse(byte[] bytes, int from, int to, char mark) {
         int at = from;
         boolean negative = at < to && bytes[at] == '-';
         if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {

@@ -1,5 +1,6 @@
 package hotday.signals.log;
 
+import hotday.core.finding.Finding;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,11 @@ public interface Table {
 
     /** Line of a row of units; 0 when there is none. */
     int unitsLine();
+
+    /** What a person should know about the file itself. */
+    default List<Finding> findings() {
+        return List.of();
+    }
 
     /** Reads all rows. */
     default void rows(RowReader to) {
