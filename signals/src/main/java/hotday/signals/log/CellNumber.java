@@ -3,12 +3,16 @@ package hotday.signals.log;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Decimal numbers straight from bytes: {@code [+-]digits[.digits][e[+-]digits]}. Up to 15 digits and small powers of
- * ten are exact by one multiplication or division (Clinger 1990, "How to read floating point numbers accurately");
- * everything else goes through the JDK. Both give the nearest double.
+ * Decimal numbers straight from bytes: {@code [+-]digits[.digits][e[+-]digits]}. Digits up to 2^53 and small powers of
+ * ten are exact by one multiplication or division (Clinger 1990, "How to read floating point numbers accurately"), up to 19 digits
+ * go by {@link NearestDouble}, everything else through the JDK. All give the nearest double.
  */
 public final class CellNumber {
-    private static final int EXACT_DIGITS = 15;
+    /** Up to here every whole number is a double. */
+    private static final long EXACT = 1L << 53;
+    /** So many digits always fit into 64 bits. */
+    private static final int LONG_DIGITS = 19;
+
     private static final double[] POWERS = powers();
 
     private CellNumber() {}
@@ -33,23 +37,28 @@ public final class CellNumber {
         if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
             at++;
         }
+        int whole = at;
         long mantissa = 0;
-        int digits = 0;
-        int significant = 0;
+        int c = 0;
+        while (at < to && (c = bytes[at] - '0') >= 0 && c <= 9) {
+            mantissa = 10 * mantissa + c;
+            at++;
+        }
+        int digits = at - whole;
         int scale = 0;
-        boolean fraction = false;
-        for (; at < to; at++) {
-            int c = bytes[at];
-            if (c >= '0' && c <= '9') {
-                digits++;
-                significant += significant > 0 || c != '0' ? 1 : 0;
-                scale -= fraction ? 1 : 0;
-                mantissa = significant <= EXACT_DIGITS ? 10 * mantissa + (c - '0') : mantissa;
-            } else if (c == mark && !fraction) {
-                fraction = true;
-            } else {
-                break;
+        if (at < to && bytes[at] == mark) {
+            int fraction = ++at;
+            long eight;
+            while (at + EightBytes.SIZE <= to && EightBytes.areDigits(eight = EightBytes.at(bytes, at))) {
+                mantissa = 100_000_000 * mantissa + EightBytes.number(eight);
+                at += EightBytes.SIZE;
             }
+            while (at < to && (c = bytes[at] - '0') >= 0 && c <= 9) {
+                mantissa = 10 * mantissa + c;
+                at++;
+            }
+            scale = fraction - at;
+            digits -= scale;
         }
         if (digits == 0) {
             return Double.NaN;
@@ -61,11 +70,32 @@ public final class CellNumber {
             }
             scale += exponent;
         }
-        if (significant > EXACT_DIGITS || Math.abs(scale) >= POWERS.length) {
+        if (digits > LONG_DIGITS && digits - zerosInFront(bytes, whole, to) > LONG_DIGITS) {
             return throughText(bytes, from, to, mark);
         }
-        double size = scale < 0 ? mantissa / POWERS[-scale] : mantissa * POWERS[scale];
+        double size = size(mantissa, scale);
+        if (Double.isNaN(size)) {
+            return throughText(bytes, from, to, mark);
+        }
         return negative ? -size : size;
+    }
+
+    /** Digits that say nothing but where the point is. */
+    private static int zerosInFront(byte[] bytes, int from, int to) {
+        int zeros = 0;
+        for (int at = from; at < to && (bytes[at] < '1' || bytes[at] > '9'); at++) {
+            zeros += bytes[at] == '0' ? 1 : 0;
+        }
+        return zeros;
+    }
+
+    /** @return NaN where the JDK must tell */
+    private static double size(long mantissa, int scale) {
+        if (mantissa >= 0 && mantissa <= EXACT && Math.abs(scale) < POWERS.length) {
+            return scale < 0 ? mantissa / POWERS[-scale] : mantissa * POWERS[scale];
+        }
+        boolean inTable = scale >= NearestDouble.LOWEST && scale <= NearestDouble.HIGHEST;
+        return inTable && mantissa != 0 ? NearestDouble.of(mantissa, scale) : Double.NaN;
     }
 
     /** Value behind an e or E; {@link Integer#MIN_VALUE} when it is no exponent. */

@@ -15,6 +15,9 @@ public final class LineReader implements Closeable {
 
     private static final int CHUNK = 1 << 18;
 
+    private static final long LINE_FEEDS = EightBytes.of('\n');
+    private static final long RETURNS = EightBytes.of('\r');
+
     private final InputStream in;
     private byte[] buffer = new byte[CHUNK];
     private int filled;
@@ -27,7 +30,8 @@ public final class LineReader implements Closeable {
     private boolean unfinished;
     private boolean exhausted;
 
-    LineReader(InputStream in) {
+    /** @param in closed with it */
+    public LineReader(InputStream in) {
         this.in = in;
     }
 
@@ -67,6 +71,13 @@ public final class LineReader implements Closeable {
 
     private int lineEnd(int from) {
         int at = from;
+        for (; at + EightBytes.SIZE <= filled; at += EightBytes.SIZE) {
+            long word = EightBytes.at(buffer, at);
+            long marks = EightBytes.zeros(word ^ LINE_FEEDS) | EightBytes.zeros(word ^ RETURNS);
+            if (marks != 0) {
+                return at + EightBytes.first(marks);
+            }
+        }
         while (at < filled && buffer[at] != '\n' && buffer[at] != '\r') {
             at++;
         }

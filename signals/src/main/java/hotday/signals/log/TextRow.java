@@ -12,6 +12,9 @@ final class TextRow implements Row {
     static final int WIDEST = 4096;
 
     private final byte delimiter;
+    /** The delimiter eight times. */
+    private final long delimiters;
+
     private final char mark;
     private final Charset charset;
     private byte[] bytes = new byte[0];
@@ -24,6 +27,7 @@ final class TextRow implements Row {
 
     TextRow(char delimiter, char mark, Charset charset) {
         this.delimiter = (byte) delimiter;
+        this.delimiters = EightBytes.of(delimiter);
         this.mark = mark;
         this.charset = charset;
     }
@@ -125,11 +129,24 @@ final class TextRow implements Row {
 
     private int delimiterFrom(int start, int end) {
         int at = start;
-        while (at < end && bytes[at] != delimiter) {
+        for (; at + EightBytes.SIZE <= bytes.length && at < end; at += EightBytes.SIZE) {
+            long word = EightBytes.at(bytes, at);
+            long marks = EightBytes.zeros(word ^ delimiters);
+            long zeros = EightBytes.zeros(word);
+            if (marks != 0 || zeros != 0) {
+                int mark = marks == 0 ? end : Math.min(end, at + EightBytes.first(marks));
+                if (zeros != 0 && at + EightBytes.first(zeros) < mark) {
+                    damage = Damage.ZERO_BYTES;
+                }
+                if (marks != 0) {
+                    return mark;
+                }
+            }
+        }
+        for (at = Math.min(at, end); at < end && bytes[at] != delimiter; at++) {
             if (bytes[at] == 0) {
                 damage = Damage.ZERO_BYTES;
             }
-            at++;
         }
         return at;
     }

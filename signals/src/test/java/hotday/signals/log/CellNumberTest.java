@@ -66,6 +66,49 @@ class CellNumberTest {
         assertThat(parse(text, '.')).isNaN();
     }
 
+    /** Half way and close to it between two doubles, from Lemire 2021 and the ties that rounding to even is about; the JDK tells what is right. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "9007199254740993",
+                "9007199254740995",
+                "9007199254740993.0",
+                "900719925474099.3e1",
+                "4503599627370496.5",
+                "4503599627370497.5",
+                "1.00000000000000011",
+                "1.000000000000000111",
+                "7.2057594037927933e16",
+                "18014398509481986",
+                "9999999999999999999",
+                "18446744073709551615",
+                "18446744073709551616",
+                "0.000000000000000000123456789012345678",
+                "2.2250738585072011e-308",
+                "1.7976931348623157e308",
+                "1090544144181609348671888949248",
+            })
+    void nearestDouble(String text) {
+        assertThat(parse(text, '.')).isEqualTo(Double.parseDouble(text));
+    }
+
+    /** As many digits as it takes and a few more, around every scale; the JDK tells what is right. */
+    @Test
+    void longNumbersAreTheNearestDouble() {
+        Random random = new Random(11);
+        for (int i = 0; i < 300_000; i++) {
+            long digits = random.nextLong() >>> random.nextInt(64);
+            String text = switch (i % 3) {
+                case 0 -> Double.toString(random.nextGaussian() * Math.pow(10, random.nextInt(30) - 15));
+                case 1 -> Long.toUnsignedString(digits) + "e" + (random.nextInt(150) - 75);
+                default ->
+                    new java.math.BigDecimal(java.math.BigInteger.valueOf(digits), random.nextInt(40)).toPlainString();
+            };
+
+            assertThat(parse(text, '.')).as(text).isEqualTo(Double.parseDouble(text));
+        }
+    }
+
     @Test
     void decimalComma() {
         assertThat(parse("-12,75", ',')).isEqualTo(-12.75);
