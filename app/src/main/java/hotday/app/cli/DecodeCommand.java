@@ -34,7 +34,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "say what a recording of frames holds (identifiers, rates, load, signals), and write its signals;"
                     + " without a recording, say what a network's description (DBC file) holds",
-            "Recordings: candump text, or rows under a header that names identifier and data, plain or packed with gzip."
+            "Recordings: candump text, or rows under a header that names identifier and data, plain or packed with gzip; Parquet,"
+                    + " of frames or of measured values."
         },
         footer = {
             "",
@@ -72,8 +73,9 @@ final class DecodeCommand implements Callable<Integer> {
 
     @Option(
             names = "--to",
-            paramLabel = "CSV",
-            description = "write the decoded signals here: time_s,signal,value,unit,state")
+            paramLabel = "FILE",
+            description =
+                    "write the decoded signals here: time_s, signal, value, unit, state; CSV text, or Parquet where the name ends in .parquet")
     private Optional<Path> to = Optional.empty();
 
     @Option(names = "--wide", description = "write a column for every signal instead of a row for every sample")
@@ -175,7 +177,7 @@ final class DecodeCommand implements Callable<Integer> {
         if (raster.isPresent() && !wide) {
             typed.fault("--raster", "option-alone", "needs --wide: a row for every sample has no raster");
         }
-        if (to.isPresent() && dbc.isEmpty() && !j1939 && !obd) {
+        if (to.isPresent() && dbc.isEmpty() && !j1939 && !obd && !LogDecoding.holdsSamples(log.orElseThrow())) {
             typed.fault(
                     "--dbc",
                     "option-missing",

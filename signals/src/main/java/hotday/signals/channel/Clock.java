@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads stamps of a wall clock: {@code hh:mm:ss[.fraction] [AM|PM]}, with or without a date before it. */
-final class Clock {
+public final class Clock {
     static final double DAY = 86400.0;
     /** A jump back by more than this on a clock without a date is midnight. */
     private static final double MIDNIGHT_JUMP = 0.5 * DAY;
@@ -29,7 +29,7 @@ final class Clock {
     private Clock() {}
 
     /** Seconds since midnight, or since 1970 where a date stands before; NaN when it is no clock reading. */
-    static double seconds(String cell) {
+    public static double seconds(String cell) {
         double plain = plain(cell);
         if (!Double.isNaN(plain)) {
             return plain;

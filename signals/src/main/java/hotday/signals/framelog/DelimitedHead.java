@@ -61,7 +61,7 @@ final class DelimitedHead {
         return marked ? Arrays.copyOfRange(line, 3, line.length) : line;
     }
 
-    private static boolean namesFrames(List<String> names) {
+    static boolean namesFrames(List<String> names) {
         List<Role> roles =
                 names.stream().map(Role::of).flatMap(Optional::stream).toList();
         boolean payload = roles.contains(Role.DATA) || names.stream().anyMatch(n -> Role.byteNumber(n) >= 0);

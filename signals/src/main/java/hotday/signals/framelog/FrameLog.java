@@ -6,7 +6,9 @@ import hotday.core.finding.Place;
 import hotday.signals.frame.Frame;
 import hotday.signals.frame.FrameSource;
 import hotday.signals.log.LineReader;
+import hotday.signals.log.Table;
 import hotday.signals.log.TextSource;
+import hotday.signals.parquet.ParquetTable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -55,7 +57,44 @@ public final class FrameLog implements FrameSource {
 
     /** Throws {@link InputException} when the file cannot be read or is no recording of frames. */
     public static FrameLog open(Path path, FrameLogOptions options) {
-        TextSource source = TextSource.open(path, NEEDED, Long.MAX_VALUE);
+        if (ParquetTable.isParquet(path)) {
+            ParquetTable table = ParquetTable.open(path);
+            return open(path, () -> new LineReader(table.text()), typed(table, options));
+        }
+        return open(path, TextSource.open(path, NEEDED, Long.MAX_VALUE)::lines, options);
+    }
+
+    /** Whole numbers and bytes of a file with types have no base that must be told. */
+    private static FrameLogOptions typed(ParquetTable table, FrameLogOptions options) {
+        Optional<NumberBase> identifiers = options.identifiers();
+        Optional<NumberBase> data = options.data();
+        for (int i = 0; i < table.header().size(); i++) {
+            String name = table.header().get(i);
+            Optional<Role> role = Role.of(name);
+            boolean whole = table.holdsWholeNumbers(i);
+            if (whole && role.filter(r -> r == Role.ID || r == Role.PGN).isPresent()) {
+                identifiers = Optional.of(NumberBase.DECIMAL);
+            } else if (whole && Role.byteNumber(name) >= 0) {
+                data = Optional.of(NumberBase.DECIMAL);
+            } else if (table.holdsBytes(i) && role.filter(r -> r == Role.DATA).isPresent()) {
+                data = Optional.of(NumberBase.HEX);
+            }
+        }
+        return new FrameLogOptions(options.stampUnit(), identifiers, data);
+    }
+
+    /** Whether a table names an identifier and a payload, as a recording of frames does. */
+    public static boolean namesFrames(Table table) {
+        return DelimitedHead.namesFrames(table.header());
+    }
+
+    /** Lines from the beginning, each time they are asked for. */
+    @FunctionalInterface
+    private interface Lines {
+        LineReader begin() throws IOException;
+    }
+
+    private static FrameLog open(Path path, Lines source, FrameLogOptions options) {
         try {
             List<byte[]> head = head(source);
             BusNames buses = new BusNames();
@@ -72,10 +111,10 @@ public final class FrameLog implements FrameSource {
         }
     }
 
-    private static List<byte[]> head(TextSource source) throws IOException {
+    private static List<byte[]> head(Lines source) throws IOException {
         List<byte[]> head = new ArrayList<>();
         int size = 0;
-        try (LineReader lines = source.lines()) {
+        try (LineReader lines = source.begin()) {
             while (size < HEAD_BYTES && head.size() < HEAD_LINES && lines.next()) {
                 head.add(Arrays.copyOfRange(lines.bytes(), lines.start(), lines.end()));
                 size += lines.end() - lines.start();
@@ -114,9 +153,8 @@ public final class FrameLog implements FrameSource {
                         + " a header that names an identifier and data; it begins '" + shown + "'");
     }
 
-    private static FrameLog begun(Path path, TextSource source, LineForm form, BusNames buses, int skip)
-            throws IOException {
-        LineReader lines = source.lines();
+    private static FrameLog begun(Path path, Lines source, LineForm form, BusNames buses, int skip) throws IOException {
+        LineReader lines = source.begin();
         for (int i = 0; i < skip; i++) {
             lines.next();
         }

@@ -28,12 +28,12 @@ public enum StampUnit {
     }
 
     /** s. */
-    double seconds() {
+    public double seconds() {
         return 1 / Stamp.TEN_TO[decimals];
     }
 
     /** A unit by its symbol or its name, as people write it in headers. */
-    static Optional<StampUnit> of(String word) {
+    public static Optional<StampUnit> of(String word) {
         return switch (word.strip().toLowerCase(Locale.ROOT)) {
             case "s", "sec", "secs", "second", "seconds" -> Optional.of(SECONDS);
             case "ms", "msec", "millis", "millisecond", "milliseconds" -> Optional.of(MILLISECONDS);

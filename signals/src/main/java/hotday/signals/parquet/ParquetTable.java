@@ -85,6 +85,16 @@ public final class ParquetTable implements Table {
                 : Optional.ofNullable(words.get("unit." + stored.name())).filter(u -> !u.isBlank());
     }
 
+    /** Whether a column is of bytes, by its type. */
+    public boolean holdsBytes(int column) {
+        return columns.get(column).kind() == StoredColumn.Kind.BYTES;
+    }
+
+    /** Whether a column is of whole numbers, by its type. */
+    public boolean holdsWholeNumbers(int column) {
+        return columns.get(column).kind() == StoredColumn.Kind.WHOLE;
+    }
+
     /** Always 0: it has no lines. */
     @Override
     public int headerLine() {

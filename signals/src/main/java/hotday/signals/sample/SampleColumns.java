@@ -1,7 +1,7 @@
 package hotday.signals.sample;
 
-import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
+import hotday.signals.parquet.ParquetColumn;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,38 +15,56 @@ import java.util.function.DoubleSupplier;
  * every time at which a sample came, and another where a signal came twice at that time. With one, a row at k times the
  * raster holds the last values that came after the row before and until then; a row without any is left out.
  */
-public final class SampleColumns implements SampleSink {
-    private final TextBuffer text;
+public final class SampleColumns implements SampleWriter {
+    private final ColumnRows rows;
     private final DoubleSupplier zero;
     private final double raster;
     private final Map<String, Integer> numbers = new HashMap<>();
     private final double[] values;
-    private final byte[][] texts;
+    private final String[] texts;
     private double now = Double.NaN;
     private boolean any;
 
     /**
+     * As text.
+     *
      * @param out stays open; {@link #finish} before it is closed
      * @param zero s on the recording's clock from which rows count
      * @param raster s; 0 for a row at every time
      * @param signals the columns: all that will come
      */
     public SampleColumns(OutputStream out, DoubleSupplier zero, double raster, List<SignalStatistics> signals) {
-        this.text = new TextBuffer(out);
+        this(
+                new TextColumns(
+                        out, header(signals).stream().map(ParquetColumn::name).toList()),
+                zero,
+                raster,
+                signals);
+    }
+
+    private SampleColumns(ColumnRows rows, DoubleSupplier zero, double raster, List<SignalStatistics> signals) {
+        this.rows = rows;
         this.zero = zero;
         this.raster = raster;
         this.values = new double[signals.size()];
-        this.texts = new byte[signals.size()][];
+        this.texts = new String[signals.size()];
         Arrays.fill(values, Double.NaN);
-        List<String> header = new ArrayList<>(List.of("time_s"));
+        signals.forEach(signal -> numbers.put(signal.name(), numbers.size()));
+    }
+
+    /** The same as a Parquet file. */
+    public static SampleColumns parquet(
+            OutputStream out, DoubleSupplier zero, double raster, List<SignalStatistics> signals) {
+        return new SampleColumns(new ParquetColumns(out, header(signals)), zero, raster, signals);
+    }
+
+    private static List<ParquetColumn> header(List<SignalStatistics> signals) {
+        List<ParquetColumn> header = new ArrayList<>(List.of(new ParquetColumn("time_s", false)));
         for (SignalStatistics signal : signals) {
-            numbers.put(signal.name(), numbers.size());
-            header.add(signal.name() + (signal.unit().isEmpty() ? "" : " [" + signal.unit() + "]"));
+            String unit = signal.unit().isEmpty() ? "" : " [" + signal.unit() + "]";
+            header.add(new ParquetColumn(signal.name() + unit, signal.texts() > 0));
         }
-        for (int i = 0; i < header.size(); i++) {
-            text.put(TextBuffer.cell(header.get(i)));
-            text.put(i == header.size() - 1 ? '\n' : ',');
-        }
+        return header;
     }
 
     /** -1 for a signal without a column. */
@@ -67,7 +85,7 @@ public final class SampleColumns implements SampleSink {
     public void text(double time, int signal, String value) {
         if (signal >= 0) {
             go(time, signal);
-            texts[signal] = TextBuffer.cell(value);
+            texts[signal] = value;
         }
     }
 
@@ -88,26 +106,17 @@ public final class SampleColumns implements SampleSink {
     }
 
     private void row() {
-        text.putTime(now);
-        for (int i = 0; i < values.length; i++) {
-            text.put(',');
-            if (texts[i] != null) {
-                text.put(texts[i]);
-            } else if (!Double.isNaN(values[i])) {
-                text.put(values[i]);
-            }
-        }
-        text.put('\n');
+        rows.row(now, values, texts);
         Arrays.fill(values, Double.NaN);
         Arrays.fill(texts, null);
         any = false;
     }
 
-    /** Writes what is not written yet. */
+    @Override
     public void finish() {
         if (any) {
             row();
         }
-        text.flush();
+        rows.finish();
     }
 }

@@ -1,6 +1,5 @@
 package hotday.signals.sample;
 
-import hotday.signals.frame.SampleSink;
 import hotday.signals.frame.SampleState;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +11,7 @@ import java.util.Map;
 import java.util.function.DoubleSupplier;
 
 /** Writes a row for every sample: {@code time_s,signal,value,unit,state}; the value is empty where there is none. */
-public final class SampleRows implements SampleSink {
+public final class SampleRows implements SampleWriter {
     private static final byte[][] STATES = Arrays.stream(SampleState.values())
             .map(s -> (s.word() + "\n").getBytes(StandardCharsets.US_ASCII))
             .toArray(byte[][]::new);
@@ -74,7 +73,7 @@ public final class SampleRows implements SampleSink {
         text.put(STATES[state.ordinal()]);
     }
 
-    /** Writes what is not written yet. */
+    @Override
     public void finish() {
         text.flush();
     }

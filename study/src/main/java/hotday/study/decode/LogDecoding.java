@@ -12,15 +12,19 @@ import hotday.signals.frame.SampleState;
 import hotday.signals.framelog.FrameLog;
 import hotday.signals.framelog.FrameLogOptions;
 import hotday.signals.framelog.LogCounts;
+import hotday.signals.parquet.ParquetTable;
+import hotday.signals.sample.ParquetSamples;
 import hotday.signals.sample.SampleColumns;
 import hotday.signals.sample.SampleRows;
 import hotday.signals.sample.SampleStatistics;
+import hotday.signals.sample.SampleWriter;
 import hotday.study.workspace.AtomicFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -50,7 +54,16 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
 
     /** Told by content. */
     private FrameSource open() {
-        return FrameLog.open(log, options);
+        return holdsSamples(log) ? TableSource.open(log, options.stampUnit()) : FrameLog.open(log, options);
+    }
+
+    /** Whether a recording holds values as such, which no description is needed for. */
+    public static boolean holdsSamples(Path log) {
+        return ParquetTable.isParquet(log) && !FrameLog.namesFrames(ParquetTable.open(log));
+    }
+
+    private static boolean isParquet(Path target) {
+        return target.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".parquet");
     }
 
     /** Looked for first, so that names of signals do not hang on which bus speaks when. */
@@ -68,7 +81,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
         }
     }
 
-    /** Writes a row for every sample, whole or not at all. */
+    /** Writes a row for every sample, whole or not at all; a Parquet file where the target's name ends so. */
     public LogSummary writeRows(Path target) {
         boolean several = hasSeveralBuses();
         LogSummary[] summary = new LogSummary[1];
@@ -78,7 +91,11 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
                     SampleStatistics statistics = new SampleStatistics();
                     return pass(
                             several,
-                            read -> new Both(statistics, new SampleRows(out, read::zero)),
+                            read -> new Both(
+                                    statistics,
+                                    isParquet(target)
+                                            ? new ParquetSamples(out, read::zero)
+                                            : new SampleRows(out, read::zero)),
                             statistics,
                             sink -> ((Both) sink).rows().finish());
                 }));
@@ -86,7 +103,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
     }
 
     /**
-     * Writes a column for every signal, whole or not at all.
+     * Writes a column for every signal, whole or not at all; a Parquet file where the target's name ends so.
      *
      * @param raster s; 0 for a row at every time at which a sample came
      */
@@ -102,7 +119,9 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
                 target,
                 out -> unwrapped(() -> pass(
                         several,
-                        read -> new SampleColumns(out, read::zero, raster, summary.signals()),
+                        read -> isParquet(target)
+                                ? SampleColumns.parquet(out, read::zero, raster, summary.signals())
+                                : new SampleColumns(out, read::zero, raster, summary.signals()),
                         new SampleStatistics(),
                         sink -> ((SampleColumns) sink).finish())));
         return summary;
@@ -176,7 +195,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
     }
 
     /** Both number signals as they come, so that their numbers are the same. */
-    private record Both(SampleStatistics statistics, SampleRows rows) implements SampleSink {
+    private record Both(SampleStatistics statistics, SampleWriter rows) implements SampleSink {
         @Override
         public int signal(String name, String unit) {
             statistics.signal(name, unit);
