@@ -41,7 +41,7 @@ class FrameLogRecordingsTest {
             while (log.next(frame)) {
                 frames.add(frame.copy());
             }
-            assertThat(log.brokenLines()).isZero();
+            assertThat(log.broken()).isZero();
         }
         return frames;
     }
