@@ -159,7 +159,7 @@ class ParquetTableTest {
     @Test
     @Tag("slow")
     void damaged_bytes_are_rows_or_a_fault_in_words_many_times() throws SQLException, IOException {
-        damage(10_000, 2);
+        damage(2_000, 2);
     }
 
     private void damage(int times, int seed) throws SQLException, IOException {
