@@ -3,10 +3,11 @@ package hotday.signals.parquet;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Whether the end of a file is there: its columns are described there, and without it nothing of it can be read. */
@@ -19,20 +20,18 @@ final class FooterCheck {
     private FooterCheck() {}
 
     static void requireWhole(Path path) {
-        try (FileChannel file = FileChannel.open(path)) {
-            long size = file.size();
-            ByteBuffer tail = ByteBuffer.allocate(TAIL).order(ByteOrder.LITTLE_ENDIAN);
-            if (size >= HEAD + TAIL) {
-                file.read(tail, size - TAIL);
-            }
-            String mark = new String(tail.array(), TAIL - HEAD, HEAD, StandardCharsets.US_ASCII);
+        try (InputStream in = Files.newInputStream(path)) {
+            long size = Files.size(path);
+            in.skipNBytes(Math.max(0, size - TAIL));
+            byte[] tail = in.readNBytes(TAIL);
+            String mark = size < HEAD + TAIL ? "" : new String(tail, TAIL - HEAD, HEAD, StandardCharsets.US_ASCII);
             if (!mark.equals("PAR1")) {
                 throw damaged(
                         path,
                         "is cut short: the mark PAR1 is not at its end (byte " + size
                                 + "), and without the description that stands before it nothing of it can be read; copy it again");
             }
-            long length = tail.getInt(0);
+            long length = ByteBuffer.wrap(tail).order(ByteOrder.LITTLE_ENDIAN).getInt();
             if (length <= 0 || length > size - HEAD - TAIL) {
                 throw damaged(
                         path,
