@@ -24,53 +24,20 @@ public enum Crc {
     /** Generator F4ACFB13, bits reflected, start all ones, result inverted; often called P4. */
     CRC32_F4ACFB13(32, 0xF4AC_FB13, 0xFFFF_FFFF, true, 0xFFFF_FFFF);
 
-    private final int bits;
-    private final boolean reflected;
-    private final int start;
-    private final int inverted;
-    private final int[] table;
+    private final CrcTable table;
 
     Crc(int bits, int generator, int start, boolean reflected, int inverted) {
-        this.bits = bits;
-        this.reflected = reflected;
-        this.inverted = inverted;
-        // The register stands at the top of an int, or, reflected, at its bottom (32 bits fill it either way).
-        this.start = start << Integer.SIZE - bits;
-        this.table = reflected ? reflected(Integer.reverse(generator)) : straight(generator << Integer.SIZE - bits);
-    }
-
-    private static int[] straight(int generator) {
-        int[] table = new int[256];
-        for (int i = 0; i < 256; i++) {
-            int register = i << 24;
-            for (int bit = 0; bit < 8; bit++) {
-                register = register < 0 ? register << 1 ^ generator : register << 1;
-            }
-            table[i] = register;
-        }
-        return table;
-    }
-
-    private static int[] reflected(int generator) {
-        int[] table = new int[256];
-        for (int i = 0; i < 256; i++) {
-            int register = i;
-            for (int bit = 0; bit < 8; bit++) {
-                register = (register & 1) == 1 ? register >>> 1 ^ generator : register >>> 1;
-            }
-            table[i] = register;
-        }
-        return table;
+        this.table = new CrcTable(bits, generator, start, reflected, inverted);
     }
 
     /** Width of the result. */
     public int bits() {
-        return bits;
+        return table.bits();
     }
 
     /** The register before the first byte. */
     public int start() {
-        return start;
+        return table.start();
     }
 
     /**
@@ -79,9 +46,7 @@ public enum Crc {
      * @param octet its lowest eight bits count
      */
     public int add(int register, int octet) {
-        return reflected
-                ? table[(register ^ octet) & 0xFF] ^ register >>> 8
-                : table[register >>> 24 ^ octet & 0xFF] ^ register << 8;
+        return table.add(register, octet);
     }
 
     /** The register after more bytes. */
@@ -96,11 +61,11 @@ public enum Crc {
 
     /** The checksum that a register stands for, 0 to 2^bits - 1. */
     public long end(int register) {
-        return Integer.toUnsignedLong(register >>> Integer.SIZE - bits ^ inverted);
+        return table.end(register);
     }
 
     /** The checksum of bytes that lie together, 0 to 2^bits - 1. */
     public long of(byte[] data, int from, int length) {
-        return end(add(start, data, from, length));
+        return end(add(start(), data, from, length));
     }
 }
