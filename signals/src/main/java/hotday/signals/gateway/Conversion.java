@@ -1,26 +1,61 @@
 package hotday.signals.gateway;
 
+import hotday.signals.translator.Scaling;
+import java.math.BigInteger;
+import java.util.Optional;
+
 /**
- * A raw value of one signal as a raw value of another: raw * factor + offset in doubles, each operation rounded by
- * itself, then to the nearest whole number, halves away from zero, then cut off at the limits of the target.
+ * Makes the whole-number scaling of a line out of the scales of its two signals, the conversion of their units and the
+ * factor typed on top. Scales are the decimal numbers of the DBC file exactly, conversions of units fractions.
  */
-record Conversion(double factor, double offset, double low, double high) {
-    /** @param link from the source's unit to the target's, whatever is typed on top of it included */
-    static Conversion of(Scale source, UnitLink link, Scale target) {
-        double factor = source.factor() * link.factor() / target.factor();
-        double offset = (link.apply(source.offset()) - target.offset()) / target.factor();
-        return new Conversion(factor, offset, target.rawLow(), target.rawHigh());
+final class Conversion {
+    private static final BigInteger LARGEST = BigInteger.valueOf(Long.MAX_VALUE);
+    /** Raw values that a long holds. */
+    private static final double LONG = 0x1p63;
+
+    private Conversion() {}
+
+    /**
+     * The scaling; empty where a product would not fit 64 bits.
+     *
+     * @param link from the source's unit to the target's
+     * @param factor applied behind it
+     */
+    static Optional<Scaling> of(Scale source, UnitLink link, double factor, Scale target) {
+        if (!fits(source) || !fits(target)) {
+            return Optional.empty();
+        }
+        Fraction on = Fraction.near(link.factor()).times(Fraction.typed(factor));
+        Fraction shift = Fraction.near(link.offset()).times(Fraction.typed(factor));
+        Fraction step = Fraction.typed(target.factor());
+        Fraction slope = Fraction.typed(source.factor()).times(on).over(step);
+        Fraction offset = Fraction.typed(source.offset())
+                .times(on)
+                .plus(shift)
+                .minus(Fraction.typed(target.offset()))
+                .over(step);
+        return scaling(slope, offset, source, target);
     }
 
-    /** Whole, and within the limits of the target. */
-    double raw(double raw) {
-        return Math.max(low, Math.min(high, rounded(raw * factor + offset)));
+    private static boolean fits(Scale scale) {
+        return scale.rawLow() >= -LONG && scale.rawHigh() < LONG && scale.rawLow() <= scale.rawHigh();
     }
 
-    /** To the nearest whole number, halves away from zero. */
-    static double rounded(double value) {
-        double down = Math.floor(Math.abs(value));
-        double whole = Math.abs(value) - down >= 0.5 ? down + 1 : down;
-        return Math.copySign(whole, value);
+    private static Optional<Scaling> scaling(Fraction slope, Fraction offset, Scale source, Scale target) {
+        BigInteger common = slope.denominator()
+                .multiply(offset.denominator())
+                .divide(slope.denominator().gcd(offset.denominator()));
+        BigInteger n = slope.numerator().multiply(common.divide(slope.denominator()));
+        BigInteger o = offset.numerator().multiply(common.divide(offset.denominator()));
+        BigInteger widest = BigInteger.valueOf((long) source.rawLow())
+                .abs()
+                .max(BigInteger.valueOf((long) source.rawHigh()).abs())
+                .multiply(n.abs())
+                .add(o.abs());
+        return widest.max(common).compareTo(LARGEST) > 0
+                ? Optional.empty()
+                : Optional.of(new Scaling(
+                        n.longValueExact(), o.longValueExact(), common.longValueExact(), (long) target.rawLow(), (long)
+                                target.rawHigh()));
     }
 }

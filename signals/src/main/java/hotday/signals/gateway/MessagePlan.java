@@ -13,19 +13,25 @@ import java.util.OptionalLong;
  * @param jitter longest delay of a frame until it waits for the bus
  * @param deadline longest response time allowed
  * @param counter the signal that counts frames; {@code none} where the file is wrong about one
- * @param counterLast highest value of the counter
+ * @param counterFirst value that the counter begins with
+ * @param counterLast highest value of the counter; 0 for all that its bits hold
+ * @param counterStep from one value to the next
  * @param checksum the signal that holds a checksum; {@code none} where the file is wrong about one
+ * @param checksumRule how it is worked out
  * @param place where it stands in the sheet
  */
-public record MessagePlan(
+record MessagePlan(
         Optional<String> from,
         OptionalLong every,
         OptionalLong onChange,
         OptionalLong jitter,
         OptionalLong deadline,
         Optional<String> counter,
+        int counterFirst,
         int counterLast,
+        int counterStep,
         Optional<String> checksum,
+        Optional<ChecksumPlan> checksumRule,
         Place place) {
     /** Says that there is no such signal. */
     static final String NONE = "none";

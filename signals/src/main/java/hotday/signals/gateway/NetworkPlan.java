@@ -18,7 +18,7 @@ import java.util.Set;
  * @param silent messages of the file that nobody sends in this vehicle
  * @param place where it stands in the sheet
  */
-public record NetworkPlan(
+record NetworkPlan(
         String name,
         DbcFile dbc,
         double bitRate,

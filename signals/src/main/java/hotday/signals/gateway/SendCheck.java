@@ -1,25 +1,14 @@
 package hotday.signals.gateway;
 
 import hotday.core.finding.Place;
-import hotday.core.unit.Nearest;
 import hotday.signals.dbc.Signal;
-import hotday.signals.dbc.ValueForm;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
 /** Messages that the gateway sends or listens to: whose they are, what fills them, what guards them. */
 final class SendCheck {
-    /** Words that names of such signals hold; common practice, no source. */
-    private static final Set<String> CHECKSUM_WORDS = Set.of("crc", "checksum", "chksum", "cks", "chk");
-
-    private static final Set<String> COUNTER_WORDS = Set.of("counter", "cnt", "alive", "rolling", "sequence");
-    private static final int LONGEST_COUNTER = 16;
-
     private final List<Bus> buses;
     private final TranslationSheet.Gateway gateway;
     private final Findings out;
@@ -44,7 +33,7 @@ final class SendCheck {
                     ticks(m);
                 }
                 if (sent || sources.contains(m)) {
-                    guards(bus, m, sent);
+                    new GuardCheck(bus, m, sent, filled::contains, out).check();
                 }
             }
         }
@@ -142,81 +131,5 @@ final class SendCheck {
                                 + Shown.ms((every / poll + 1) * poll));
             }
         });
-    }
-
-    private void guards(Bus bus, OnBus m, boolean sent) {
-        guard(bus, m, sent, "counter", COUNTER_WORDS, m.plan().flatMap(MessagePlan::counter));
-        guard(bus, m, sent, "checksum", CHECKSUM_WORDS, m.plan().flatMap(MessagePlan::checksum));
-    }
-
-    private void guard(Bus bus, OnBus m, boolean sent, String kind, Set<String> words, Optional<String> typed) {
-        String name = m.message().name();
-        if (typed.isPresent()) {
-            if (!typed.get().equals(MessagePlan.NONE)) {
-                typedGuard(m, kind, typed.get());
-            }
-            return;
-        }
-        Optional<Signal> there = m.message().signals().stream()
-                .filter(s -> looksLike(s, words, kind))
-                .findFirst();
-        there.ifPresent(s -> out.fault(
-                kind + "-missing",
-                m.place(),
-                "'" + name + "' of '" + bus.name() + "' has a " + kind + " by the name of its signal '" + s.name()
-                        + "', and nothing says that the gateway "
-                        + (sent ? "fills it" : "looks at it") + "; type '" + kind + ": " + s.name() + "', or '" + kind
-                        + ": none' if it is something else"));
-    }
-
-    private void typedGuard(OnBus m, String kind, String signal) {
-        Place place = m.place();
-        Optional<Signal> found = m.message().signal(signal);
-        if (found.isEmpty()) {
-            List<String> known =
-                    m.message().signals().stream().map(Signal::name).toList();
-            out.fault(
-                    kind + "-wrong",
-                    place,
-                    "'" + m.message().name() + "' has no signal '" + signal + "'"
-                            + Nearest.to(signal, known)
-                                    .map(n -> " (did you mean '" + n + "'?)")
-                                    .orElse(""));
-            return;
-        }
-        Signal s = found.get();
-        if (filled.contains(s)) {
-            out.fault(
-                    kind + "-wrong",
-                    place,
-                    "'" + signal + "' is the " + kind + " and the target of a translation, too");
-        }
-        double highest = Scale.highest(s);
-        int last = m.plan().map(MessagePlan::counterLast).orElse(0);
-        if (kind.equals("counter")
-                && (s.form() != ValueForm.UNSIGNED || last > highest || s.bits() > LONGEST_COUNTER)) {
-            out.fault(
-                    kind + "-wrong",
-                    place,
-                    "'" + signal + "' has " + s.bits() + " bits (" + s.form().word() + "); it cannot count to "
-                            + (last > 0 ? String.valueOf(last) : "its highest value") + " as a counter of up to "
-                            + LONGEST_COUNTER + " bits does");
-        }
-        if (kind.equals("checksum") && (s.form() != ValueForm.UNSIGNED || s.bits() % Byte.SIZE != 0)) {
-            out.fault(
-                    kind + "-wrong",
-                    place,
-                    "'" + signal + "' has " + s.bits() + " bits (" + s.form().word()
-                            + "); a checksum has 8, 16 or 32 without sign");
-        }
-    }
-
-    /** A name such as EngineCRC, Alive_Counter or MsgChksum8; what has a unit counts something else. */
-    private static boolean looksLike(Signal s, Set<String> words, String kind) {
-        String spaced = s.name().replaceAll("([a-z0-9])([A-Z])", "$1 $2").replaceAll("[_0-9]+", " ");
-        boolean named =
-                Arrays.stream(spaced.toLowerCase(Locale.ROOT).split(" ")).anyMatch(words::contains);
-        boolean sized = kind.equals("checksum") ? s.bits() >= 4 : s.bits() >= 2 && s.bits() <= LONGEST_COUNTER;
-        return named && sized && s.unit().isBlank() && s.form() == ValueForm.UNSIGNED;
     }
 }

@@ -6,6 +6,7 @@ import hotday.core.typed.TypedFile;
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
 import hotday.signals.dbc.DbcFile;
+import hotday.signals.expect.Expected;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -55,10 +56,24 @@ final class SheetReader {
     }
 
     private TranslationSheet sheet() {
-        root.refuseUnknown("sheet", "gateway", "networks", "translations", "paths");
+        root.refuseUnknown("sheet", "gateway", "networks", "translations", "paths", ExpectationReader.KEY);
         List<NetworkPlan> networks = networks();
-        return new TranslationSheet(
-                root.requiredText("sheet").orElse(""), gateway(), networks, translations(), paths());
+        TranslationSheet sheet = new TranslationSheet(
+                root.requiredText("sheet").orElse(""), gateway(), networks, translations(), paths(), List.of());
+        // Of networks that are not understood nothing can be expected: their own faults come first.
+        return file.faults().any() ? sheet : sheet.expecting(new ExpectationReader(sheet).read(root));
+    }
+
+    /** Expectations in a file of their own. */
+    static List<Expected> expectations(TranslationSheet sheet, Path path) {
+        TypedFile file = TypedFile.read(path);
+        file.root().refuseUnknown(ExpectationReader.KEY);
+        if (!file.root().has(ExpectationReader.KEY)) {
+            file.root().requiredMap(ExpectationReader.KEY);
+        }
+        List<Expected> all = new ExpectationReader(sheet).read(file.root());
+        file.faults().throwIfAny();
+        return all;
     }
 
     private TranslationSheet.Gateway gateway() {
@@ -140,7 +155,18 @@ final class SheetReader {
     }
 
     private static MessagePlan message(TypedMap map) {
-        map.refuseUnknown("from", "every", "on_change", "jitter", "deadline", "counter", "counter_last", "checksum");
+        map.refuseUnknown(
+                "from",
+                "every",
+                "on_change",
+                "jitter",
+                "deadline",
+                "counter",
+                "counter_first",
+                "counter_last",
+                "counter_step",
+                "checksum",
+                "checksum_rule");
         OptionalLong every = time(map, "every", SHORTEST);
         OptionalLong onChange = time(map, "on_change", SHORTEST);
         if (every.isPresent() && onChange.isPresent() && onChange.getAsLong() > every.getAsLong()) {
@@ -153,8 +179,11 @@ final class SheetReader {
                 time(map, "jitter", 0),
                 time(map, "deadline", SHORTEST),
                 map.text("counter"),
+                map.integer("counter_first", 0, MOST_COUNTED, 0),
                 map.integer("counter_last", 1, MOST_COUNTED, 0),
+                map.integer("counter_step", 1, MOST_COUNTED, 1),
                 map.text("checksum"),
+                map.map("checksum_rule").flatMap(GuardReader::read),
                 map.place());
     }
 

@@ -3,7 +3,7 @@ package hotday.signals.gateway;
 import java.util.Optional;
 
 /** A signal as a sheet names it: {@code network.message.signal}. */
-public record SignalName(String network, String message, String signal) {
+record SignalName(String network, String message, String signal) {
     static final String FORM = "network.message.signal";
 
     static Optional<SignalName> of(String typed) {

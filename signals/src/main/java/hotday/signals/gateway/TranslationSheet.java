@@ -1,6 +1,8 @@
 package hotday.signals.gateway;
 
 import hotday.core.finding.InputException;
+import hotday.signals.expect.Expected;
+import hotday.signals.expect.Watched;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,18 +14,25 @@ public final class TranslationSheet {
     private final List<NetworkPlan> networks;
     private final List<Translation> translations;
     private final List<PathPlan> paths;
+    private final List<Expected> expectations;
 
     TranslationSheet(
             String title,
             Gateway gateway,
             List<NetworkPlan> networks,
             List<Translation> translations,
-            List<PathPlan> paths) {
+            List<PathPlan> paths,
+            List<Expected> expectations) {
         this.title = title;
         this.gateway = gateway;
         this.networks = List.copyOf(networks);
         this.translations = List.copyOf(translations);
         this.paths = List.copyOf(paths);
+        this.expectations = List.copyOf(expectations);
+    }
+
+    TranslationSheet expecting(List<Expected> other) {
+        return new TranslationSheet(title, gateway, networks, translations, paths, other);
     }
 
     /**
@@ -49,8 +58,28 @@ public final class TranslationSheet {
         return gateway;
     }
 
+    /** What the sheet says must hold when it is run. */
+    public List<Expected> expectations() {
+        return expectations;
+    }
+
+    /** The same typed in a file of its own; throws {@link InputException} with all faults of form. */
+    public List<Expected> expectations(Path file) {
+        return SheetReader.expectations(this, file);
+    }
+
+    /** Names of the networks, in the order of the sheet. */
+    public List<String> networkNames() {
+        return networks.stream().map(NetworkPlan::name).toList();
+    }
+
+    /** Every signal of every network that can be taken from a classic frame. */
+    public List<Watched> signals() {
+        return Watching.all(networks);
+    }
+
     /** In the order of the sheet. */
-    public List<NetworkPlan> networks() {
+    List<NetworkPlan> networks() {
         return networks;
     }
 

@@ -55,6 +55,10 @@ final class TypedValue {
                                 + ")");
     }
 
+    static boolean isWord(Signal signal, String typed) {
+        return word(signal, typed).isPresent();
+    }
+
     private static OptionalLong word(Signal signal, String typed) {
         for (Map.Entry<Long, String> word : byRaw(signal).entrySet()) {
             if (word.getValue().strip().equalsIgnoreCase(typed.strip())) {
@@ -86,16 +90,35 @@ final class TypedValue {
         if (word.isPresent()) {
             return Answer.of(word.getAsLong());
         }
+        Number number = number(signal, unit, measures, typed);
+        return number.value().isPresent()
+                ? raw(signal, unit, number.value().get(), typed)
+                : Answer.none(number.key(), number.message());
+    }
+
+    /**
+     * A number in the unit of the signal, or why there is none.
+     *
+     * @param key of the finding, empty with a number
+     */
+    record Number(Optional<Double> value, String key, String message) {
+        private static Number none(String key, String message) {
+            return new Number(Optional.empty(), key, message);
+        }
+    }
+
+    /** {@link #physical} without words, not yet rounded or held against limits. */
+    static Number number(Signal signal, String unit, Optional<String> measures, String typed) {
         Matcher m = NUMBER.matcher(typed.strip());
         if (!m.matches()) {
-            return Answer.none(
+            return Number.none(
                     "value-wrong",
                     "'" + typed + "' is neither a number" + (unit.isBlank() ? "" : " with a unit") + " nor a word of '"
                             + signal.name() + "'" + words(signal));
         }
         String own = m.group(2);
         if (own.isBlank() != unit.isBlank()) {
-            return Answer.none(
+            return Number.none(
                     own.isBlank() ? "unit-missing" : "unit-mismatch",
                     "'" + typed + "': "
                             + (own.isBlank()
@@ -104,18 +127,34 @@ final class TypedValue {
         }
         UnitLink.Answer link = UnitLink.between(own, unit, measures);
         return link.link().isEmpty()
-                ? Answer.none(link.key(), "'" + typed + "': " + link.message())
-                : raw(signal, unit, link.link().get().apply(Double.parseDouble(m.group(1))), typed);
+                ? Number.none(link.key(), "'" + typed + "': " + link.message())
+                : new Number(Optional.of(link.link().get().apply(Double.parseDouble(m.group(1)))), "", "");
     }
 
     private static Answer raw(Signal signal, String unit, double physical, String typed) {
         Scale scale = Scale.of(signal);
-        double raw = Conversion.rounded(scale.raw(physical));
+        double exact = scale.raw(physical);
+        double raw = scale.whole() ? rounded(exact) : exact;
         return scale.within(raw)
-                ? Answer.of((long) raw)
+                ? Answer.of(bits(signal, raw))
                 : Answer.none(
                         "value-out-of-range",
                         "'" + typed + "' lies outside " + Shown.number(scale.low()) + " to "
                                 + Shown.number(scale.high(), unit) + " of '" + signal.name() + "'");
+    }
+
+    private static long bits(Signal signal, double raw) {
+        return switch (signal.form()) {
+            case UNSIGNED, SIGNED -> (long) raw;
+            case SINGLE -> Integer.toUnsignedLong(Float.floatToRawIntBits((float) raw));
+            case DOUBLE -> Double.doubleToRawLongBits(raw);
+        };
+    }
+
+    /** To the nearest whole number, halves away from zero. */
+    static double rounded(double value) {
+        double down = Math.floor(Math.abs(value));
+        double whole = Math.abs(value) - down >= 0.5 ? down + 1 : down;
+        return Math.copySign(whole, value);
     }
 }

@@ -2,6 +2,7 @@ package hotday.signals.gateway;
 
 import hotday.core.finding.Place;
 import hotday.signals.dbc.Signal;
+import hotday.signals.translator.Scaling;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +55,10 @@ final class ValueCheck {
     }
 
     private String table() {
+        if (floats()) {
+            onlyAsItIs();
+            return "-";
+        }
         Map<Long, OptionalLong> rows = rows(typed.table(), "table");
         typed.otherwise().ifPresent(o -> targetValue(o, "otherwise"));
         if (typed.otherwise().isEmpty()) {
@@ -119,25 +124,62 @@ final class ValueCheck {
         }
     }
 
+    private boolean floats() {
+        return source().form().isFloat() || target().form().isFloat();
+    }
+
+    private void onlyAsItIs() {
+        out.fault(
+                "floating-point",
+                at("from"),
+                from.name() + " (" + source().form().word() + ") to "
+                        + line.to().name() + " ("
+                        + target().form().word()
+                        + "): a floating-point signal gets over as it is, to one of the same form, scale and unit, without table or factor");
+    }
+
+    private boolean same() {
+        return source().form() == target().form()
+                && source().factor() == target().factor()
+                && source().offset() == target().offset()
+                && typed.factor() == 1
+                && typed.special().isEmpty();
+    }
+
     private String numbers() {
-        Map<Long, OptionalLong> special = rows(typed.special(), "special");
         UnitLink.Answer units = UnitLink.between(line.fromUnit(), line.toUnit(), typed.measures());
+        if (floats() && !(same() && units.link().filter(UnitLink.SAME::equals).isPresent())) {
+            onlyAsItIs();
+            return "-";
+        }
+        Map<Long, OptionalLong> special = rows(typed.special(), "special");
         if (units.link().isEmpty()) {
             out.fault(units.key(), at("from"), from.name() + " to " + line.to().name() + ": " + units.message());
             return "-";
         }
-        UnitLink link = new UnitLink(
-                units.link().get().factor() * typed.factor(), units.link().get().offset() * typed.factor());
+        UnitLink plain = units.link().get();
+        UnitLink link = new UnitLink(plain.factor() * typed.factor(), plain.offset() * typed.factor());
         range(link);
-        steps(link);
-        Scale source = Scale.of(source());
-        Scale target = Scale.of(target());
-        Conversion conversion = Conversion.of(source, link, target);
-        wordsOfSource(special, conversion);
-        if (target.whole()) {
-            wordsOfTarget(source, conversion);
+        if (floats()) {
+            return "as it is";
         }
+        steps(link);
+        Optional<Scaling> scaling = Conversion.of(Scale.of(source()), plain, typed.factor(), Scale.of(target()));
+        if (scaling.isEmpty()) {
+            tooWide();
+            return how(link);
+        }
+        wordsOfSource(special, scaling.get());
+        wordsOfTarget(scaling.get());
         return how(link);
+    }
+
+    private void tooWide() {
+        out.fault(
+                "arithmetic-too-wide",
+                at("from"),
+                "the conversion of " + from.name() + " to " + line.to().name()
+                        + " does not fit whole numbers of 64 bits: factors have too many digits, or limits in the DBC file are missing or too wide");
     }
 
     private static String how(UnitLink link) {
@@ -182,11 +224,11 @@ final class ValueCheck {
     }
 
     /** Raw values that are no numbers ("not available") must not be converted as if they were. */
-    private void wordsOfSource(Map<Long, OptionalLong> special, Conversion conversion) {
+    private void wordsOfSource(Map<Long, OptionalLong> special, Scaling scaling) {
         Scale scale = Scale.of(source());
         new TreeMap<>(source().words()).forEach((raw, word) -> {
             if (scale.within(raw) && !special.containsKey(raw)) {
-                long becomes = (long) conversion.raw(raw);
+                long becomes = scaling.apply(raw);
                 Optional<String> there = target().word(becomes);
                 if (there.isEmpty() || !there.get().strip().equalsIgnoreCase(word.strip())) {
                     out.fault(
@@ -202,9 +244,10 @@ final class ValueCheck {
     }
 
     /** A number must not come out as a raw value that means something else. */
-    private void wordsOfTarget(Scale source, Conversion conversion) {
-        double a = conversion.raw(source.rawLow());
-        double b = conversion.raw(source.rawHigh());
+    private void wordsOfTarget(Scaling scaling) {
+        Scale source = Scale.of(source());
+        long a = scaling.apply((long) source.rawLow());
+        long b = scaling.apply((long) source.rawHigh());
         new TreeMap<>(target().words()).forEach((raw, word) -> {
             boolean hit = raw >= Math.min(a, b) && raw <= Math.max(a, b);
             boolean meant =

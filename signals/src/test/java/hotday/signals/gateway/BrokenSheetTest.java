@@ -91,6 +91,16 @@ class BrokenSheetTest {
                 "checksum-missing;        right.dbc;  `\"bar abs\" BOX`; `\"bar abs\" BOX\n SG_ MsgChecksum : 48|8@1+ (1,0) [0|255] \"\" BOX`; Shown; Shown",
                 "counter-wrong;           sheet.yaml; counter: Alive; counter: Alife; networks; Fast: {every",
                 "counter-wrong;           sheet.yaml; counter: Alive; `counter: Alive, counter_last: 20`; networks; Fast: {every",
+                "counter-wrong;           sheet.yaml; counter: Alive; `counter: Alive, counter_step: 2`; networks; Fast: {every",
+                "counter-wrong;           sheet.yaml; counter: Alive; `counter: Alive, counter_first: 9, counter_last: 9`; networks; Fast: {every",
+                "counter-wrong;           left.dbc;   Alive : 48|4@1+; Alive : 48|20@1+; networks; Fast: {every",
+                "checksum-wrong;          sheet.yaml; checksum: Crc,; checksum: Crk,; networks; Fast: {every",
+                "checksum-wrong;          sheet.yaml; checksum: Crc,; checksum: none,; networks; checksum_rule",
+                "checksum-wrong;          sheet.yaml; kind: crc-8 sae j1850; `kind: sum, bytes: 0-7`; networks; checksum_rule",
+                "checksum-wrong;          sheet.yaml; kind: crc-8 sae j1850; `kind: crc, poly: 0x1021, init: 0, xor: 0`; networks; checksum_rule",
+                "checksum-wrong;          left.dbc;   Crc : 56|8@1+; Crc : 48|16@1+; networks; checksum_rule",
+                // arithmetic
+                "arithmetic-too-wide;     left.dbc;   `Pressure : 8|16@1+ (1,0)`; `Pressure : 8|16@1+ (1.0000000000000002,0)`; sheet: ; left.Slow.Pressure",
                 // time on the bus
                 "period-missing;          sheet.yaml; `      State: {every: 100 ms}\n`; ``; networks; right:",
                 "period-missing;          sheet.yaml; State: {every: 100 ms}; State: {on_change: 100 ms}; networks; right:",
@@ -109,6 +119,43 @@ class BrokenSheetTest {
                 .toList();
         assertThat(faults).extracting(Finding::key).containsExactly(key);
         assertThat(faults.get(0).place()).contains(place(TypedNetworks.SHEET, behind, at));
+    }
+
+    /** Sheets from before rules could be typed are still checked; what is missing is worth a look. */
+    @Test
+    void aChecksumWithoutARuleIsWorthALook() {
+        typed.change(TypedNetworks.SHEET, ", checksum_rule: {kind: crc-8 sae j1850}", "");
+        assertThat(typed.check().findings()).extracting(Finding::key).containsExactly("checksum-rule-missing");
+        assertThat(typed.check().holds()).isTrue();
+    }
+
+    @Test
+    void floatingPointGetsOverAsItIsOnly() {
+        typed.change(
+                TypedNetworks.LEFT,
+                "BO_ 640 Clutch",
+                "BO_ 600 Real: 8 TCM\n SG_ Torque : 0|32@1- (1,0) [0|0] \"N m\" GATE\n SG_ Whole : 32|16@1- (1,0) [0|0] \"N m\" GATE\nBO_ 640 Clutch");
+        typed.change(TypedNetworks.LEFT, "VAL_ 768", "SIG_VALTYPE_ 600 Torque : 1;\nVAL_ 768");
+        typed.change(
+                TypedNetworks.RIGHT,
+                "BO_ 1024 State",
+                "BO_ 900 Felt: 4 GATE\n SG_ Torque : 0|32@1- (1,0) [0|0] \"N m\" BOX\nBO_ 1024 State");
+        typed.change(TypedNetworks.SHEET, "      Clutch: {", "      Real: {every: 20 ms}\n      Clutch: {");
+        typed.change(TypedNetworks.SHEET, "      State: {", "      Felt: {every: 20 ms}\n      State: {");
+        typed.change(
+                TypedNetworks.SHEET,
+                "paths:",
+                "  - {from: left.Real.Torque, to: right.Felt.Torque, time_out: 60 ms, safe: 0 N m}\npaths:");
+        assertThat(typed.check().findings()).extracting(Finding::key).containsExactly("floating-point");
+        typed.write(TypedNetworks.RIGHT, typed.text(TypedNetworks.RIGHT) + "SIG_VALTYPE_ 900 Torque : 1;\n");
+        assertThat(typed.check().findings()).isEmpty();
+        typed.change(TypedNetworks.SHEET, "time_out: 60 ms, safe: 0 N m", "factor: 2, time_out: 60 ms, safe: 0 N m");
+        assertThat(typed.check().findings()).extracting(Finding::key).containsExactly("floating-point");
+        typed.change(
+                TypedNetworks.SHEET,
+                "left.Real.Torque, to: right.Felt.Torque, factor: 2",
+                "left.Real.Whole, to: right.Felt.Torque");
+        assertThat(typed.check().findings()).extracting(Finding::key).containsExactly("floating-point");
     }
 
     @Test

@@ -57,7 +57,7 @@ final class TypedNetworks {
                 gateway: GATE
                 jitter: 1 ms
                 messages:
-                  Fast: {every: 10 ms, counter: Alive, checksum: Crc}
+                  Fast: {every: 10 ms, counter: Alive, checksum: Crc, checksum_rule: {kind: crc-8 sae j1850}}
                   Slow: {every: 100 ms}
                   Clutch: {every: 20 ms}
                   Asked: {every: 20 ms}
