@@ -1,15 +1,17 @@
 package hotday.study.demo;
 
+import hotday.signals.dbc.DbcFile;
 import hotday.study.workspace.AtomicFile;
 import hotday.vehicle.sheet.BuildSheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 
 /**
- * An invented shop with a shelf of parts, two invented builds and the two networks of one, written as plain files. Everything random in it comes from one seed.
+ * An invented shop with a shelf of parts, two invented builds and the two networks of one with a recording, written as plain files. Everything random in it comes from one seed.
  */
 public final class DemoShop {
     /** Builds of the shop, by folder name. */
@@ -28,6 +30,9 @@ public final class DemoShop {
             "network/body-side.dbc",
             "network/heron.yaml");
 
+    private static final String DRIVE = "network/heron-drive.log";
+    private static final long DRIVE_SEED = 7;
+
     private final Path folder;
 
     private DemoShop(Path folder) {
@@ -38,12 +43,24 @@ public final class DemoShop {
     public static DemoShop create(Path folder) {
         FILES.forEach(file -> write(folder, file));
         SHELF.forEach(file -> write(folder, "shelf/" + file));
+        writeDrive(folder.resolve(DRIVE));
         return new DemoShop(folder);
     }
 
     private static void write(Path folder, String file) {
         byte[] content = resource(file);
         AtomicFile.write(folder.resolve(file), out -> out.write(content));
+    }
+
+    private static void writeDrive(Path file) {
+        NetworkDrive drive = new NetworkDrive(description("engine-side"), description("body-side"), DRIVE_SEED);
+        byte[] content = drive.record().getBytes(StandardCharsets.US_ASCII);
+        AtomicFile.write(file, out -> out.write(content));
+    }
+
+    private static DbcFile description(String name) {
+        String file = "network/" + name + ".dbc";
+        return DbcFile.parse(file, resource(file));
     }
 
     private static byte[] resource(String name) {
@@ -81,6 +98,11 @@ public final class DemoShop {
     /** The translation sheet of the build that has two networks. */
     public Path network() {
         return folder.resolve("network").resolve("heron.yaml");
+    }
+
+    /** A recording of its two networks. */
+    public Path networkDrive() {
+        return folder.resolve(DRIVE);
     }
 
     public Path signOff(String name) {
