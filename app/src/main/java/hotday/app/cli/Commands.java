@@ -22,7 +22,14 @@ final class Commands {
         makers.put("property", () -> new CommandLine(new PropertyCommand(console)));
         makers.put("decode", () -> new CommandLine(new DecodeCommand(console)));
         makers.put(
-                "gateway", () -> new CommandLine(new GatewayCommand()).addSubcommand(new GatewayCheckCommand(console)));
+                "gateway",
+                () -> new CommandLine(new GatewayCommand())
+                        .addSubcommand(new GatewayCheckCommand(console))
+                        .addSubcommand(new GatewayReplayCommand(console))
+                        .addSubcommand(new GatewayExportCommand(console)));
+        makers.put(
+                "controller",
+                () -> new CommandLine(new ControllerCommand()).addSubcommand(new ControllerExportCommand(console)));
         makers.put("coverage", () -> new CommandLine(new CoverageCommand(console)));
         makers.put("faults", () -> new CommandLine(new FaultsCommand(console)));
         makers.put("serve", () -> new CommandLine(new ServeCommand(console)));

@@ -8,13 +8,15 @@ import picocli.CommandLine.Command;
         name = "gateway",
         mixinStandardHelpOptions = true,
         synopsisSubcommandLabel = "COMMAND",
-        description = "the translation between two vehicle networks: check it before it is flashed")
+        description =
+                "the translation between two vehicle networks: check it before it is flashed, run recordings through it, write it as C")
 final class GatewayCommand implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec;
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "what with the gateway? There is: check");
+        throw new CommandLine.ParameterException(
+                spec.commandLine(), "what with the gateway? There are: check, replay, export");
     }
 }

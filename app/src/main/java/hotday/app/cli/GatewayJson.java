@@ -81,7 +81,7 @@ final class GatewayJson {
         path.parts().forEach(p -> ms(parts.addObject().put("what", p.what()), "ms", p.time()));
     }
 
-    private static void findings(ArrayNode all, List<Finding> findings) {
+    static void findings(ArrayNode all, List<Finding> findings) {
         for (Finding f : findings) {
             ObjectNode node = all.addObject();
             node.put("key", f.key());

@@ -34,6 +34,7 @@ final class NewCommand implements Callable<Integer> {
         console.result("Shop in " + folder + " with builds " + String.join(", ", DemoShop.BUILDS) + ".");
         console.result("Next: hotday check " + shop.build(DemoShop.BUILDS.get(0)));
         console.result("      hotday gateway check " + shop.network());
+        console.result("      hotday gateway replay " + shop.network() + " " + shop.networkDrive());
         return CommandLineDoor.HOLDS;
     }
 }

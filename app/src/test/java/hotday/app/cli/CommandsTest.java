@@ -67,6 +67,7 @@ class CommandsTest {
                 "property",
                 "decode",
                 "gateway",
+                "controller",
                 "coverage",
                 "faults",
                 "serve",

@@ -113,10 +113,124 @@ class GatewayCommandTest {
     @Test
     void theCommandLineSaysWhatIsMissing() {
         assertThat(run("gateway")).isEqualTo(2);
-        assertThat(err).contains("There is: check", "'hotday gateway --help'");
+        assertThat(err).contains("There are: check, replay, export", "'hotday gateway --help'");
         assertThat(run("gateway", "check")).isEqualTo(2);
         assertThat(err).contains("SHEET", "'hotday gateway check --help'");
         assertThat(run("gateway", "--help")).isZero();
         assertThat(out).contains("check", "translation sheet");
+    }
+
+    @Test
+    void theDemoRunsThroughAndItsExpectationsHold() throws IOException {
+        Path log = sheet.resolveSibling("heron-drive.log");
+        Path to = folder.resolve("gateway.log");
+        Path csv = folder.resolve("both.csv");
+        assertThat(run(
+                        "gateway",
+                        "replay",
+                        sheet.toString(),
+                        log.toString(),
+                        "--to",
+                        to.toString(),
+                        "--decoded",
+                        csv.toString()))
+                .isZero();
+        assertThat(out)
+                .contains("all of 6 expectations hold.", "1 with a wrong checksum", "The gateway's frames are in");
+        assertThat(err).isEmpty();
+        assertThat(Files.readAllLines(csv).get(0)).isEqualTo("time_s,signal,value,unit,state");
+        assertThat(Files.readString(csv))
+                .contains("engine.Wheels.VehicleSpeed,60,km/h,valid", "body.EngineToBody.VehicleSpeed,37.28,mph,valid")
+                .contains("engine.EngineSlow.CoolantTemperature,error,degC,valid");
+        assertThat(run("gateway", "replay", sheet.toString(), log.toString(), "--json"))
+                .isZero();
+        assertThat(json().path("expectations")).hasSize(6);
+        assertThat(json().path("translations")
+                        .path(0)
+                        .path("target")
+                        .path("unit")
+                        .stringValue())
+                .isEqualTo("rpm");
+    }
+
+    @Test
+    void anExpectationThatFailsIsStatusOneWithItsPlace() throws IOException {
+        Path log = sheet.resolveSibling("heron-drive.log");
+        change("within: 100 ms", "within: 20 ms");
+        assertThat(run("gateway", "replay", sheet.toString(), log.toString())).isEqualTo(1);
+        assertThat(out)
+                .contains("1 of 6 expectations does not hold.")
+                .containsPattern(
+                        "compressor enable follows the A/C request: DOES NOT HOLD, 1 time \\(.*heron.yaml:[0-9]+:5\\)")
+                .contains("CompressorEnable is still off after 20 ms; expected: ");
+        assertThat(run("gateway", "replay", sheet.toString(), log.toString(), "--json"))
+                .isEqualTo(1);
+        assertThat(json().path("expectations")
+                        .path(1)
+                        .path("first")
+                        .path(0)
+                        .path("time_s")
+                        .doubleValue())
+                .isCloseTo(3.0, within(0.01));
+    }
+
+    @Test
+    void whatCannotBeReplayedIsRefused() {
+        String log = sheet.resolveSibling("heron-drive.log").toString();
+        assertThat(run("gateway", "replay", sheet.toString())).isEqualTo(2);
+        assertThat(err).contains("LOG");
+        assertThat(run(
+                        "gateway",
+                        "replay",
+                        sheet.toString(),
+                        log,
+                        "--network",
+                        "gearbox=can0",
+                        "--speed",
+                        "fast",
+                        "--to",
+                        log))
+                .isEqualTo(2);
+        assertThat(err).contains("'gearbox' is no network", "'fast' must be a number", "must not be written over");
+        assertThat(run(
+                        "gateway",
+                        "replay",
+                        sheet.toString(),
+                        log,
+                        "--network",
+                        "engine=can0",
+                        "--network",
+                        "body=can1"))
+                .isEqualTo(2);
+        assertThat(err).contains("was recorded on 'engine', 'body'", "type --network engine=BUS");
+    }
+
+    @Test
+    void theTranslationIsWrittenAsC() throws IOException {
+        Path to = folder.resolve("c");
+        assertThat(run("gateway", "export", sheet.toString(), "--to", to.toString()))
+                .isZero();
+        assertThat(out).contains("gateway.h, gateway.c, gateway_test.c, gateway_vectors.txt");
+        assertThat(Files.readString(to.resolve("gateway.c")))
+                .contains("engine.EngineFast.EngineSpeed to body.EngineToBody.EngineSpeed")
+                .doesNotContain("double", "float ", "malloc", "@");
+        change("limit: 100 ms", "limit: 80 ms");
+        assertThat(run("gateway", "export", sheet.toString(), "--to", to.toString()))
+                .isEqualTo(2);
+        assertThat(err).contains("may take");
+    }
+
+    @Test
+    void theControllersAreWrittenAsC() throws IOException {
+        Path build = sheet.resolveSibling("../builds/heron/build.yaml").normalize();
+        Path to = folder.resolve("c");
+        assertThat(run("controller", "export", build.toString(), "--to", to.toString()))
+                .isZero();
+        assertThat(out).contains("fan_controller.c", "compressor_rules.c", "controller_vectors.txt");
+        assertThat(Files.readString(to.resolve("fan_controller.c")))
+                .contains("#define COOLANT_ON ")
+                .doesNotContain("@");
+        assertThat(run("controller")).isEqualTo(2);
+        assertThat(err).contains("There is: export");
     }
 }
