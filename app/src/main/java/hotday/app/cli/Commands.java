@@ -18,6 +18,8 @@ final class Commands {
         makers.put("new", () -> new CommandLine(new NewCommand(console)));
         makers.put("check", () -> new CommandLine(new CheckCommand(console)));
         makers.put("predict", () -> new CommandLine(new PredictCommand(console)));
+        makers.put("wiring", () -> new CommandLine(new WiringCommand(console)));
+        makers.put("idle", () -> new CommandLine(new IdleCommand(console)));
         makers.put("prove", () -> new CommandLine(new ProveCommand(console)));
         makers.put("property", () -> new CommandLine(new PropertyCommand(console)));
         makers.put("decode", () -> new CommandLine(new DecodeCommand(console)));

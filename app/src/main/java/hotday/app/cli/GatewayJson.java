@@ -1,14 +1,11 @@
 package hotday.app.cli;
 
-import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.signals.gateway.GatewayReport;
 import hotday.signals.gateway.GatewayReport.BusLine;
 import hotday.signals.gateway.GatewayReport.MessageLine;
 import hotday.signals.gateway.GatewayReport.PathLine;
 import hotday.signals.gateway.GatewayReport.SignalLine;
-import java.util.List;
-import java.util.Locale;
 import java.util.OptionalLong;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -29,14 +26,14 @@ final class GatewayJson {
         report.signals().forEach(s -> signal(signals.addObject(), s));
         ArrayNode paths = root.putArray("paths");
         report.paths().forEach(p -> path(paths.addObject(), p));
-        findings(root.putArray("findings"), report.findings());
+        FindingJson.put(root.putArray("findings"), report.findings());
         console.json(root);
     }
 
     static void refused(Console console, InputException wrong) {
         ObjectNode root = Console.object();
         root.put("refused", true);
-        findings(root.putArray("findings"), wrong.findings());
+        FindingJson.put(root.putArray("findings"), wrong.findings());
         console.json(root);
     }
 
@@ -79,19 +76,6 @@ final class GatewayJson {
         ms(node, "worst_ms", path.worst());
         ArrayNode parts = node.putArray("parts");
         path.parts().forEach(p -> ms(parts.addObject().put("what", p.what()), "ms", p.time()));
-    }
-
-    static void findings(ArrayNode all, List<Finding> findings) {
-        for (Finding f : findings) {
-            ObjectNode node = all.addObject();
-            node.put("key", f.key());
-            node.put("severity", f.severity().name().toLowerCase(Locale.ROOT));
-            node.put("message", f.message());
-            f.place()
-                    .ifPresent(p ->
-                            node.put("file", p.file()).put("line", p.line()).put("column", p.column()));
-            f.values().forEach((key, value) -> node.put(key, ((Number) value).doubleValue()));
-        }
     }
 
     private static void ms(ObjectNode node, String key, OptionalLong ns) {

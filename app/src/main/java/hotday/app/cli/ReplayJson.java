@@ -29,7 +29,7 @@ final class ReplayJson {
         });
         ArrayNode verdicts = root.putArray("expectations");
         report.verdicts().forEach(v -> verdict(verdicts.addObject(), v));
-        GatewayJson.findings(root.putArray("findings"), report.findings());
+        FindingJson.put(root.putArray("findings"), report.findings());
         console.json(root);
     }
 

@@ -140,6 +140,19 @@ public final class TypedMap {
         return out;
     }
 
+    /** Where every value in this block and the blocks inside it stands, by its full key; of a block, where its key stands. */
+    public Map<String, Place> places() {
+        Map<String, Place> out = new LinkedHashMap<>();
+        values.forEach((key, node) -> {
+            boolean block = node instanceof MappingNode;
+            out.put(full(key), block ? keyPlaces.get(key) : placeOf(node));
+            if (block) {
+                map(key).ifPresent(inner -> out.putAll(inner.places()));
+            }
+        });
+        return out;
+    }
+
     /** A nested block. */
     public Optional<TypedMap> map(String key) {
         Node node = values.get(key);

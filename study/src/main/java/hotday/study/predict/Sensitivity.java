@@ -29,7 +29,8 @@ import java.util.regex.Pattern;
 public final class Sensitivity {
     private static final Pattern VALUE = Pattern.compile("([-+]?[0-9.]+(?:[eE][-+]?[0-9]+)?)\\s*(.*)");
     /** What the builder sets and does not have to know. */
-    private static final List<String> NOT_UNCERTAIN = List.of("design_day.ambient", "build.", "limits.", "schedule.");
+    private static final List<String> NOT_UNCERTAIN =
+            List.of("design_day.ambient", "build.", "limits.", "schedule.", "wiring.");
 
     private static final double SHARE = 0.10;
     private static final double KELVIN = 5.0;

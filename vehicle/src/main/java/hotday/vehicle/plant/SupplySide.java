@@ -1,16 +1,12 @@
 package hotday.vehicle.plant;
 
 import hotday.physics.component.Alternator;
-import hotday.physics.component.Battery;
 import hotday.physics.component.FanDrive;
 import hotday.physics.component.Supply;
 import hotday.vehicle.spec.VehicleSpec;
 
 /** Alternator, battery, loads and the fan's drive. Page: docs/physics/supply.md. */
 final class SupplySide {
-    /** What a loaded alternator is warmer than the air in the bay, K; from memory. */
-    private static final double ALTERNATOR_RISE = 20.0;
-
     private static final double NOMINAL = 13.5; // V, at which loads are rated
 
     private final Alternator alternator;
@@ -20,20 +16,9 @@ final class SupplySide {
 
     SupplySide(VehicleSpec spec) {
         VehicleSpec.Electrical e = spec.electrical();
-        alternator = new Alternator(
-                e.rotorSpeed().stream().mapToDouble(Double::doubleValue).toArray(),
-                e.current().stream().mapToDouble(Double::doubleValue).toArray(),
-                e.temperatureCoefficient(),
-                e.alternatorRatio(),
-                e.alternatorEfficiency());
-        supply = new Supply(e.regulated(), new Battery(e.batteryVoltage(), e.batteryResistance(), e.batteryCapacity()));
-        fan = new FanDrive(
-                spec.fan().shaftPower() / spec.fan().motorEfficiency(),
-                e.fanElectronics(),
-                e.fanCurrentLimit(),
-                e.fanDerated(),
-                e.fanFull(),
-                e.fanCableResistance());
+        alternator = e.alternator();
+        supply = e.supply();
+        fan = e.drive(spec.fan(), e.fanCableResistance());
         baseCurrent = e.baseCurrent();
     }
 
@@ -45,8 +30,8 @@ final class SupplySide {
      */
     void balance(double[] x, double[] u, Work work, double conductance, double current) {
         double[] w = work.w;
-        double capacity =
-                alternator.capacity(u[Input.ENGINE_SPEED.ordinal()], x[State.BAY.ordinal()] + ALTERNATOR_RISE);
+        double capacity = alternator.capacity(
+                u[Input.ENGINE_SPEED.ordinal()], x[State.BAY.ordinal()] + VehicleSpec.Electrical.ALTERNATOR_RISE);
         double base = u[Input.ENGINE_SPEED.ordinal()] > 0.0 ? baseCurrent : 0.0;
         supply.solve(capacity, conductance, base + current, fan, x[State.FAN.ordinal()], work.bus);
         w[Output.BUS.ordinal()] = work.bus[Supply.BUS];

@@ -2,6 +2,7 @@ package hotday.vehicle.sheet;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
+import hotday.core.finding.Place;
 import hotday.core.typed.Overlay;
 import hotday.core.typed.Shelf;
 import hotday.core.typed.TypedFile;
@@ -10,6 +11,7 @@ import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.Wiring;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -22,21 +24,26 @@ import java.util.Optional;
  * reported at once with file, line and column. Keys: docs/build-sheet.md.
  *
  * @param vehicle complete, SI
+ * @param wiring of the fan, where the sheet says it
  * @param units what the reader of results wants to see
  * @param assumptions values the sheet left open, in the order of the sheet
  * @param typed single values of the sheet and its parts as typed, by key
+ * @param places where every key of the sheet and its parts stands
  * @param quantities what typed values measure, by key; those without a unit are not in it
  * @param remarks what is used but should be looked at, with its place
  */
 public record BuildSheet(
         VehicleSpec vehicle,
+        Optional<Wiring> wiring,
         UnitSystem units,
         List<Assumption> assumptions,
         Map<String, String> typed,
+        Map<String, Place> places,
         Map<String, Quantity> quantities,
         List<Finding> remarks) {
     public BuildSheet {
         typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
+        places = Map.copyOf(places);
         quantities = Map.copyOf(quantities);
         assumptions = List.copyOf(assumptions);
         remarks = List.copyOf(remarks);
@@ -63,9 +70,11 @@ public record BuildSheet(
         file.faults().throwIfAny();
         return new BuildSheet(
                 sheet.vehicle(),
+                sheet.wiring(),
                 sheet.units(),
                 sheet.assumptions(),
                 file.root().singles(),
+                file.root().places(),
                 file.faults().quantities(),
                 file.faults().remarks());
     }
@@ -82,6 +91,15 @@ public record BuildSheet(
     /** A value of this sheet, or one that is to stand there, in somebody's units. */
     public String shown(String key, String typed, UnitSystem units) {
         return measured(key).map(q -> new Display(units).typed(q, typed)).orElse(typed);
+    }
+
+    /** Where a key stands, or the innermost block around it that is typed; empty where there is none. */
+    public Optional<Place> place(String key) {
+        for (String at = key; ; at = at.substring(0, at.lastIndexOf('.'))) {
+            if (places.containsKey(at) || at.indexOf('.') < 0) {
+                return Optional.ofNullable(places.get(at));
+            }
+        }
     }
 
     private Optional<Quantity> measured(String key) {

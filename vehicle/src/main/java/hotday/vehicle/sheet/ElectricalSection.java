@@ -6,6 +6,7 @@ import hotday.physics.component.Cable;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The electrical block: alternator, battery, cable and limits of the fan; all of it may be left out. */
 final class ElectricalSection {
@@ -21,6 +22,7 @@ final class ElectricalSection {
     private static final double FAN_RESERVE = 1.15;
 
     private final Section s;
+    private double[] loop = {Double.NaN, Double.NaN};
 
     ElectricalSection(TypedMap root, List<Assumption> assumptions) {
         this.s = Section.optional(
@@ -47,7 +49,13 @@ final class ElectricalSection {
 
     private record Battery(double voltage, double resistance, double capacity) {}
 
-    VehicleSpec.Electrical electrical(VehicleSpec.Fan fan) {
+    /** Length, m, and cross-section, m2, of the fan's cable both ways; NaN where the wiring block has it. */
+    double[] loop() {
+        return loop.clone();
+    }
+
+    /** @param wired resistance of the fan's cables where the wiring block has them, ohm */
+    VehicleSpec.Electrical electrical(VehicleSpec.Fan fan, Optional<Double> wired) {
         Alternator alternator = alternator();
         Battery battery = battery(alternator.regulated());
         double base = s.value(
@@ -57,7 +65,7 @@ final class ElectricalSection {
                 "300 A",
                 "25 A",
                 "ignition, fuel pump, lights and the rest; common practice, no source");
-        double cable = cable();
+        double cable = wired.map(this::elsewhere).orElseGet(this::cable);
         double limit = s.derived(
                 "fan_current_limit",
                 Quantity.CURRENT,
@@ -167,6 +175,15 @@ final class ElectricalSection {
         return new Battery(voltage, resistance, capacity);
     }
 
+    private double elsewhere(double resistance) {
+        if (s.has("fan_cable")) {
+            s.fault(
+                    "fan_cable",
+                    "'electrical.fan_cable' and 'wiring.feed' say the same thing twice; take one of them out");
+        }
+        return resistance;
+    }
+
     private double cable() {
         List<Assumption> own = new ArrayList<>();
         Section c = s.part("fan_cable", own, "length", "area");
@@ -175,6 +192,7 @@ final class ElectricalSection {
         double area =
                 c.value("area", Quantity.AREA, "0.3 mm2", "300 mm2", "16 mm2", "copper; common practice, no source");
         s.settle(c, own, "both ways, copper at 60 degC (IEC 60228); common practice, no source");
+        loop = new double[] {length, area};
         boolean readable = area > 0.0 && length > 0.0;
         return readable ? Cable.ofCopper(area, length).resistance(WARM_CABLE) : Double.NaN;
     }

@@ -4,6 +4,7 @@ import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.Wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,6 +39,7 @@ final class SheetReader {
                 "evaporator",
                 "cabin",
                 "electrical",
+                "wiring",
                 "front_end",
                 "stack",
                 "schedule",
@@ -63,7 +65,10 @@ final class SheetReader {
         VehicleSpec.Fan fan = new FanSection(root, assumptions).fan(radiator);
         Optional<VehicleSpec.AirConditioning> conditioning =
                 new AirConditioningSection(root, assumptions).airConditioning();
-        VehicleSpec.Electrical electrical = new ElectricalSection(root, assumptions).electrical(fan);
+        WiringSection wires = new WiringSection(root, assumptions);
+        ElectricalSection supply = new ElectricalSection(root, assumptions);
+        VehicleSpec.Electrical electrical = supply.electrical(fan, wires.resistance());
+        Optional<Wiring> wiring = wires.wiring(electrical, fan, supply.loop());
         VehicleSpec.FrontEnd frontEnd = new FrontSection(root, assumptions).frontEnd();
         VehicleSpec.Stack stack = new StackSection(root, assumptions)
                 .stack(radiator, fan, frontEnd, cooled(gearbox, conditioning, chargeAir));
@@ -93,8 +98,10 @@ final class SheetReader {
                         stack,
                         schedule,
                         limits),
+                wiring,
                 units,
                 assumptions,
+                Map.of(),
                 Map.of(),
                 Map.of(),
                 List.of());

@@ -1,5 +1,9 @@
 package hotday.vehicle.spec;
 
+import hotday.physics.component.Alternator;
+import hotday.physics.component.Battery;
+import hotday.physics.component.FanDrive;
+import hotday.physics.component.Supply;
 import hotday.physics.component.WillansLine;
 import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
@@ -419,9 +423,38 @@ public record VehicleSpec(
             double fanCurrentLimit,
             double fanDerated,
             double fanFull) {
+        /** What a loaded alternator is warmer than the air in the bay, K; from memory. */
+        public static final double ALTERNATOR_RISE = 20.0;
+
         public Electrical {
             rotorSpeed = List.copyOf(rotorSpeed);
             current = List.copyOf(current);
+        }
+
+        /** The machine by its curve. */
+        public Alternator alternator() {
+            return new Alternator(
+                    rotorSpeed.stream().mapToDouble(Double::doubleValue).toArray(),
+                    current.stream().mapToDouble(Double::doubleValue).toArray(),
+                    temperatureCoefficient,
+                    alternatorRatio,
+                    alternatorEfficiency);
+        }
+
+        /** Regulator and battery. */
+        public Supply supply() {
+            return new Supply(regulated, new Battery(batteryVoltage, batteryResistance, batteryCapacity));
+        }
+
+        /** The fan's drive at the end of a cable, ohm both ways. */
+        public FanDrive drive(Fan fan, double cable) {
+            return new FanDrive(
+                    fan.shaftPower() / fan.motorEfficiency(),
+                    fanElectronics,
+                    fanCurrentLimit,
+                    fanDerated,
+                    fanFull,
+                    cable);
         }
     }
 
