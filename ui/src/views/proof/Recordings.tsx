@@ -58,7 +58,7 @@ function DropZone({ take }: { take: (files: readonly File[]) => void }) {
       <button type="button" class="main" onClick={() => input.current?.click()}>Add recordings ...</button>
       <p>or drop the files here</p>
       <input
-        ref={input} type="file" multiple accept=".csv,.txt,.tsv,.gz,.parquet,text/plain,text/csv" aria-label="Recordings to add" class="unseen" tabIndex={-1}
+        ref={input} type="file" multiple accept=".csv,.txt,.tsv,.gz,.parquet,.mf4,.mdf,text/plain,text/csv" aria-label="Recordings to add" class="unseen" tabIndex={-1}
         onChange={(event) => {
           take([...(event.currentTarget.files ?? [])]);
           event.currentTarget.value = '';

@@ -19,6 +19,7 @@ import hotday.signals.gateway.TranslationSheet;
 import hotday.signals.j1939.J1939Decoder;
 import hotday.signals.log.DelimitedText;
 import hotday.signals.log.ReaderOptions;
+import hotday.signals.mdf.MdfLog;
 import hotday.signals.obd.ObdDecoder;
 import hotday.vehicle.sheet.BuildSheet;
 import java.io.IOException;
@@ -48,6 +49,7 @@ final class Readers {
         all.put("delimited", () -> files("log.csv", Readers::delimited));
         all.put("recording", () -> files("log.csv", Readers::recording));
         all.put("frames", () -> files("log.txt", Readers::frames));
+        all.put("mdf", () -> files("log.mf4", Readers::mdf));
         all.put("dbc", () -> Readers::dbc);
         all.put("protocols", Readers::protocols);
         all.put("channels", () -> Readers::channels);
@@ -121,6 +123,19 @@ final class Readers {
             while (log.next(frame)) {
                 promise(frame.length() <= Frame.LONGEST, "a payload of " + frame.length() + " bytes");
                 counts.add(frame, false, f -> "");
+            }
+            told(log.findings());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void mdf(Path path) {
+        try (MdfLog log = MdfLog.open(path)) {
+            log.samplesTo(new Sane());
+            Frame frame = new Frame();
+            while (log.next(frame)) {
+                promise(frame.bus() < log.buses().size(), "a bus without a name");
             }
             told(log.findings());
         } catch (IOException e) {

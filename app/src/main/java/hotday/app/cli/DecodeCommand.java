@@ -34,8 +34,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "say what a recording of frames holds (identifiers, rates, load, signals), and write its signals;"
                     + " without a recording, say what a network's description (DBC file) holds",
-            "Recordings: candump text, or rows under a header that names identifier and data, plain or packed with gzip; Parquet,"
-                    + " of frames or of measured values."
+            "Recordings: candump text, or rows under a header that names identifier and data, plain or packed with gzip; Parquet"
+                    + " and ASAM MDF 4, of frames or of measured values."
         },
         footer = {
             "",
@@ -49,7 +49,11 @@ final class DecodeCommand implements Callable<Integer> {
 
     private final Console console;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "LOG", description = "recording of frames")
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "LOG",
+            description = "recording of frames or of measured values")
     private Optional<Path> log = Optional.empty();
 
     @Option(

@@ -26,7 +26,9 @@ final class FrameLogText {
         for (int i = 0; i < log.counts().buses().size(); i++) {
             bus(console, report, i);
         }
-        identifiers(console, log);
+        if (log.frames() > 0) {
+            identifiers(console, log);
+        }
         signals(console, log.signals());
         findings(console, report);
     }
@@ -50,9 +52,12 @@ final class FrameLogText {
     }
 
     private static String head(LogSummary log) {
-        String line = log.file() + ": " + log.layout() + ", " + log.frames() + " frames";
+        String line = log.file() + ": " + log.layout();
+        if (log.frames() > 0) {
+            line += ", " + log.frames() + " frames";
+        }
         if (log.brokenLines() > 0) {
-            line += " and " + log.brokenLines() + " broken lines";
+            line += ", " + log.brokenLines() + " broken and left out";
         }
         return Double.isNaN(log.firstStamp())
                 ? line

@@ -131,7 +131,7 @@ class DecodeLogTest {
         Files.writeString(log, Files.readString(log) + "(10.400000) can0 123#3G\n");
         assertThat(run(log, "--dbc", dbc)).isZero();
         assertThat(err).contains("warning: " + log + ":5:23: two hexadecimal digits", "1 line is no frame");
-        assertThat(out).contains("4 frames and 1 broken line");
+        assertThat(out).contains("4 frames, 1 broken and left out");
     }
 
     @Test

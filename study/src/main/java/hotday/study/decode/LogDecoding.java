@@ -12,6 +12,7 @@ import hotday.signals.frame.SampleState;
 import hotday.signals.framelog.FrameLog;
 import hotday.signals.framelog.FrameLogOptions;
 import hotday.signals.framelog.LogCounts;
+import hotday.signals.mdf.MdfLog;
 import hotday.signals.parquet.ParquetTable;
 import hotday.signals.sample.ParquetSamples;
 import hotday.signals.sample.SampleColumns;
@@ -30,7 +31,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * A recording of frames worked through once, or twice for columns (which signals there are is known at the end only).
+ * A recording of frames or of measured values worked through once, or twice for columns (which signals there are is known at the end only).
  * Memory does not grow with the recording.
  *
  * @param log the recording
@@ -54,12 +55,19 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
 
     /** Told by content. */
     private FrameSource open() {
-        return holdsSamples(log) ? TableSource.open(log, options.stampUnit()) : FrameLog.open(log, options);
+        if (MdfLog.isMdf(log)) {
+            return MdfLog.open(log);
+        }
+        return isTableOfValues(log) ? TableSource.open(log, options.stampUnit()) : FrameLog.open(log, options);
     }
 
-    /** Whether a recording holds values as such, which no description is needed for. */
-    public static boolean holdsSamples(Path log) {
+    private static boolean isTableOfValues(Path log) {
         return ParquetTable.isParquet(log) && !FrameLog.namesFrames(ParquetTable.open(log));
+    }
+
+    /** Whether a recording holds, or may hold, values as such, which no description is needed for. */
+    public static boolean holdsSamples(Path log) {
+        return MdfLog.isMdf(log) || isTableOfValues(log);
     }
 
     private static boolean isParquet(Path target) {
@@ -163,7 +171,8 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
     private void requireContent(FrameSource read) {
         if (read.frames() == 0 && read.samples() == 0) {
             List<Finding> all = new ArrayList<>();
-            all.add(Finding.fault("no-frames", Place.of(log.toString()), "not a single line is a frame"));
+            all.add(Finding.fault(
+                    "no-frames", Place.of(log.toString()), "holds not a single frame or value that can be read"));
             all.addAll(read.findings());
             throw new InputException(all);
         }
@@ -174,7 +183,7 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
             throw InputException.at(
                     Place.of(log.toString()),
                     "nothing-decoded",
-                    "no frame of it holds a signal that is described; nothing was written");
+                    "no frame of it holds a signal that is described, and it holds no values itself; nothing was written");
         }
     }
 

@@ -15,11 +15,11 @@ import java.util.regex.Pattern;
 record RunName(String file, String title) {
     static final int LONGEST = 80;
     /** Names of recordings in the folder. */
-    static final Pattern SAFE =
-            Pattern.compile("([A-Za-z0-9_(-][A-Za-z0-9_()., +-]*)(\\.(?i:csv|txt|tsv|log|parquet)(?i:\\.gz)?)");
+    static final Pattern SAFE = Pattern.compile(
+            "([A-Za-z0-9_(-][A-Za-z0-9_()., +-]*)((?i:\\.(?:csv|txt|tsv|log|parquet)(?:\\.gz)?|\\.mf4|\\.mdf))");
 
-    private static final Pattern SENT =
-            Pattern.compile("([^./\\\\\\p{Cntrl}][^/\\\\\\p{Cntrl}]*)(\\.(?i:csv|txt|tsv|log|parquet)(?i:\\.gz)?)");
+    private static final Pattern SENT = Pattern.compile(
+            "([^./\\\\\\p{Cntrl}][^/\\\\\\p{Cntrl}]*)((?i:\\.(?:csv|txt|tsv|log|parquet)(?:\\.gz)?|\\.mf4|\\.mdf))");
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
     private static final Pattern OTHERS = Pattern.compile("[^A-Za-z0-9_()., +-]");
     private static final Pattern BEGINNING = Pattern.compile("^[^A-Za-z0-9_(-]");

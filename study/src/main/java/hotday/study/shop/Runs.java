@@ -212,13 +212,14 @@ public final class Runs {
      */
     public Sent take(String file, InputStream body) {
         RunName name = RunName.of(file)
-                .orElseThrow(() -> InputException.at(
-                        Place.of("file"),
-                        WRONG_NAME,
-                        "a recording has a name of at most " + RunName.LONGEST
-                                + " characters with at least one letter or digit"
-                                + " of a-z and 0-9 (or one that can be spelt so, as oe for \u00F6) that does not begin with a dot,"
-                                + " and ends in .csv, .txt, .tsv or .log, packed with gzip or not, or in .parquet"));
+                .orElseThrow(
+                        () -> InputException.at(
+                                Place.of("file"),
+                                WRONG_NAME,
+                                "a recording has a name of at most " + RunName.LONGEST
+                                        + " characters with at least one letter or digit"
+                                        + " of a-z and 0-9 (or one that can be spelt so, as oe for \u00F6) that does not begin with a dot,"
+                                        + " and ends in .csv, .txt, .tsv or .log, packed with gzip or not, or in .parquet, .mf4 or .mdf"));
         Shop.requireThere(shop);
         Leftovers.remove(folder);
         try (ArrivingFile arriving = ArrivingFile.receive(folder, file, body, LARGEST)) {
