@@ -324,6 +324,7 @@ public enum FaultKind {
                 List.of(at, at + 10e3),
                 List.of(1.0, 1.0),
                 s.gearboxTemperature(),
-                s.gearboxDemand());
+                s.gearboxDemand(),
+                s.details());
     }
 }

@@ -1,6 +1,11 @@
 package hotday.vehicle.controller;
 
+import hotday.vehicle.spec.VehicleSpec.FanAfterRun;
+import hotday.vehicle.spec.VehicleSpec.FanDetails;
+import hotday.vehicle.spec.VehicleSpec.FanFloor;
 import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.VehicleSpec.FanSlew;
+import hotday.vehicle.spec.VehicleSpec.FanSwitching;
 import java.util.List;
 import java.util.Objects;
 
@@ -28,8 +33,6 @@ public record Schedule(
     private static final int HOTTEST = 2_000;
     private static final int COLDEST = -1_000;
     private static final int HOUR = 36_000;
-    private static final int GEARBOX_HYSTERESIS = 30; // 0.1 K
-    private static final int HEAD_HYSTERESIS = 25; // kPa
     private static final double ZERO_CELSIUS = 273.15;
 
     /**
@@ -189,13 +192,14 @@ public record Schedule(
     }
 
     /**
-     * The schedule of a build sheet: its curves, the on and off points of the coolant curve and the allowance, everything
-     * else {@link #standard()}. Gearbox and head-pressure curve count from their first point until 3 K or 25 kPa below it.
-     * A sheet without head-pressure curve asks for its air-conditioning demand whenever the compressor is asked for; one
-     * without gearbox curve asks for nothing.
+     * The schedule of a build sheet, rounded to the controller's whole numbers. Gearbox and head-pressure curve count from
+     * their first point until their hysteresis below it. A sheet without head-pressure curve asks for its air-conditioning
+     * demand whenever the compressor is asked for; one without gearbox curve asks for nothing. Sensor faults are handled as in
+     * {@link #standard()}.
      */
     public static Schedule of(FanSchedule sheet) {
         Schedule standard = standard();
+        FanDetails details = sheet.details();
         return new Schedule(
                 new Curve(
                         sampled(sheet.coolantTemperature(), Schedule::tenths, sheet.coolantDemand()),
@@ -206,17 +210,41 @@ public record Schedule(
                 new Allowance(
                         sheet.allowanceSpeed().isEmpty()
                                 ? DemandCurve.constant(0)
-                                : sampled(sheet.allowanceSpeed(), v -> round(36 * v), sheet.allowance()),
-                        standard.allowance().hottest()),
-                new Floor(
-                        standard.floor().demand(),
-                        Math.max(standard.floor().coolant(), tenths(sheet.on())),
-                        standard.floor().below(),
-                        standard.floor().above()),
+                                : sampled(sheet.allowanceSpeed(), Schedule::speed, sheet.allowance()),
+                        tenths(details.allowanceEnds())),
+                floor(details.floor()),
                 standard.sensor(),
-                standard.switching(),
-                standard.slew(),
-                standard.afterRun());
+                switching(details.switching()),
+                slew(details.slew(), speed(details.floor().below())),
+                afterRun(details.afterRun()));
+    }
+
+    private static Floor floor(FanFloor floor) {
+        return new Floor(share(floor.demand()), tenths(floor.from()), speed(floor.below()), speed(floor.above()));
+    }
+
+    private static Switching switching(FanSwitching s) {
+        return new Switching(
+                ticks(s.startDelay()),
+                share(s.on()),
+                share(s.off()),
+                share(s.least()),
+                ticks(s.leastOn()),
+                ticks(s.leastOff()));
+    }
+
+    private static Slew slew(FanSlew slew, int restSpeed) {
+        return new Slew(aTick(slew.up()), aTick(slew.upAtRest()), restSpeed, aTick(slew.down()), share(slew.dropOut()));
+    }
+
+    private static AfterRun afterRun(FanAfterRun run) {
+        return new AfterRun(
+                sampled(run.temperature(), Schedule::tenths, run.demand()),
+                tenths(run.from()),
+                tenths(run.until()),
+                ticks(run.longest()),
+                round(1000 * run.battery()),
+                standard().afterRun().lowTicks());
     }
 
     private static Curve gearbox(FanSchedule sheet) {
@@ -224,7 +252,7 @@ public record Schedule(
                 ? new Curve(DemandCurve.constant(0), HOTTEST, HOTTEST - 1)
                 : fromFirstPoint(
                         sampled(sheet.gearboxTemperature(), Schedule::tenths, sheet.gearboxDemand()),
-                        GEARBOX_HYSTERESIS);
+                        round(10 * sheet.details().gearboxHysteresis()));
     }
 
     private static Curve airConditioning(FanSchedule sheet) {
@@ -232,7 +260,7 @@ public record Schedule(
                 ? new Curve(DemandCurve.constant(share(sheet.airConditioningDemand())), 0, -1)
                 : fromFirstPoint(
                         sampled(sheet.headPressure(), pascal -> round(pascal / 1000), sheet.headDemand()),
-                        HEAD_HYSTERESIS);
+                        round(sheet.details().headHysteresis() / 1000));
     }
 
     private static Curve fromFirstPoint(DemandCurve demand, int hysteresis) {
@@ -257,6 +285,18 @@ public record Schedule(
 
     private static int tenths(double kelvin) {
         return round(10 * (kelvin - ZERO_CELSIUS));
+    }
+
+    private static int speed(double metresPerSecond) {
+        return round(36 * metresPerSecond);
+    }
+
+    private static int ticks(double seconds) {
+        return round(Controller.RATE * seconds);
+    }
+
+    private static int aTick(double sharePerSecond) {
+        return share(sharePerSecond / Controller.RATE);
     }
 
     private static int share(double demand) {

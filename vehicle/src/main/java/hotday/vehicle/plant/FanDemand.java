@@ -10,7 +10,6 @@ import java.util.List;
 final class FanDemand {
     private static final double SPAN = 1.0; // K below the first point of a temperature curve
     private static final double SPAN_PRESSURE = 50e3; // Pa below the first point of the head curve
-    private static final double NO_ALLOWANCE = 381.15; // K, coolant from which nothing is spared
 
     private final double[] coolant;
     private final double[] coolantDemand;
@@ -21,9 +20,9 @@ final class FanDemand {
     private final double[] speed;
     private final double[] allowance;
     private final double conditioning;
+    private final double noAllowance; // K, coolant from which nothing is spared
 
-    FanDemand(VehicleSpec spec) {
-        VehicleSpec.FanSchedule s = spec.schedule();
+    FanDemand(VehicleSpec.FanSchedule s) {
         coolant = lead(s.coolantTemperature(), SPAN);
         coolantDemand = demand(s.coolantDemand());
         head = lead(s.headPressure(), SPAN_PRESSURE);
@@ -32,6 +31,7 @@ final class FanDemand {
         gearboxDemand = demand(s.gearboxDemand());
         speed = array(s.allowanceSpeed());
         allowance = array(s.allowance());
+        noAllowance = s.details().allowanceEnds();
         conditioning = s.headPressure().isEmpty() ? s.airConditioningDemand() : 0.0;
     }
 
@@ -80,7 +80,7 @@ final class FanDemand {
         wanted = Math.max(wanted, engaged * pressure);
         wanted = Math.max(wanted, at(gearbox, gearboxDemand, x[State.SUMP.ordinal()]));
         double spared = at(speed, allowance, u[Input.SPEED.ordinal()]);
-        double cold = Math.min(1.0, Math.max(0.0, NO_ALLOWANCE - temperature));
+        double cold = Math.min(1.0, Math.max(0.0, noAllowance - temperature));
         return Math.max(0.0, wanted - spared * cold);
     }
 }

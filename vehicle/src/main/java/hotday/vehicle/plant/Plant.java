@@ -29,9 +29,11 @@ public final class Plant {
     private final double[] k;
     private final Loops loops;
     private final double radiatorLevel;
+    private final FanDemand demand;
 
-    private Plant(Loops loops, double[] coefficients) {
+    private Plant(Loops loops, FanDemand demand, double[] coefficients) {
         this.loops = loops;
+        this.demand = demand;
         this.k = coefficients;
         this.radiatorLevel = k[Coefficient.RADIATOR_AIR_CONDUCTANCE.ordinal()] / loops.radiatorAirConductance;
     }
@@ -45,7 +47,6 @@ public final class Plant {
         final GearboxSide gearbox;
         final RefrigerantSide refrigerant; // null without air conditioning
         final SupplySide supply;
-        final FanDemand demand;
         final Curve coolantSide;
         final double coolantFlow;
         final double radiatorAirConductance;
@@ -62,7 +63,6 @@ public final class Plant {
             gearbox = new GearboxSide(spec);
             refrigerant = RefrigerantSide.of(spec).orElse(null);
             supply = new SupplySide(spec);
-            demand = new FanDemand(spec);
             coolantSide = Curve.of(spec.radiator().flowShare(), spec.radiator().conductanceShare());
             coolantFlow = spec.radiator().coolantFlow();
             radiatorAirConductance = spec.radiator().airConductance();
@@ -82,7 +82,7 @@ public final class Plant {
 
     /** The plant of a sheet as it stands. */
     public static Plant compile(VehicleSpec spec) {
-        return new Plant(new Loops(spec), NominalCoefficients.of(spec));
+        return new Plant(new Loops(spec), new FanDemand(spec.schedule()), NominalCoefficients.of(spec));
     }
 
     /** One coefficient, in its own unit. */
@@ -106,7 +106,12 @@ public final class Plant {
             throw new IllegalArgumentException(
                     coefficients.length + " coefficients given, " + Coefficient.COUNT + " needed");
         }
-        return new Plant(loops, coefficients.clone());
+        return new Plant(loops, demand, coefficients.clone());
+    }
+
+    /** The same vehicle with another fan schedule. */
+    public Plant with(VehicleSpec.FanSchedule schedule) {
+        return new Plant(loops, new FanDemand(schedule), k);
     }
 
     /** Everything at one temperature, nothing turning, cabin air as dry as outside. */
@@ -353,7 +358,7 @@ public final class Plant {
 
     private void fan(double[] x, double[] u, double[] w, double[] dx) {
         boolean scheduled = u[Input.FAN_BY_SCHEDULE.ordinal()] > 0.5;
-        double wanted = scheduled ? loops.demand.of(k, x, u, w) : u[Input.FAN_DEMAND.ordinal()];
+        double wanted = scheduled ? demand.of(k, x, u, w) : u[Input.FAN_DEMAND.ordinal()];
         double target = loops.supply.reachable(wanted, w);
         w[Output.FAN_TARGET.ordinal()] = target;
         double rate = (target - x[State.FAN.ordinal()]) / FAN_LAG;

@@ -38,7 +38,14 @@ final class ScheduleSection {
                 "allowance",
                 "air_conditioning",
                 "head_pressure",
-                "gearbox");
+                "head_hysteresis",
+                "gearbox",
+                "gearbox_hysteresis",
+                "allowance_ends",
+                "floor",
+                "switching",
+                "slew",
+                "after_run");
     }
 
     /** @param cooled true for a car with air conditioning */
@@ -79,7 +86,92 @@ final class ScheduleSection {
                 Pairs.first(head),
                 Pairs.second(head),
                 Pairs.first(gearbox),
-                Pairs.second(gearbox));
+                Pairs.second(gearbox),
+                details(on));
+    }
+
+    /** What stands here is the standard schedule's where nothing is typed; it is no assumption about the vehicle. */
+    private VehicleSpec.FanDetails details(double on) {
+        VehicleSpec.FanDetails d = VehicleSpec.FanDetails.standard(on);
+        return new VehicleSpec.FanDetails(
+                s.typedOr(
+                        "gearbox_hysteresis", Quantity.TEMPERATURE_DIFFERENCE, "0.1 K", "40 K", d.gearboxHysteresis()),
+                s.typedOr("head_hysteresis", Quantity.PRESSURE_DIFFERENCE, "1 kPa", "1500 kPa", d.headHysteresis()),
+                s.typedOr("allowance_ends", Quantity.TEMPERATURE, "50 degC", "150 degC", d.allowanceEnds()),
+                s.inner("floor", "demand", "from", "below", "above")
+                        .map(f -> floor(f, d.floor()))
+                        .orElse(d.floor()),
+                s.inner("switching", "start_delay", "on", "off", "least", "least_on", "least_off")
+                        .map(w -> switching(w, d.switching()))
+                        .orElse(d.switching()),
+                s.inner("slew", "up", "at_rest", "down", "drop_out")
+                        .map(w -> slew(w, d.slew()))
+                        .orElse(d.slew()),
+                s.inner("after_run", "curve", "from", "until", "longest", "battery")
+                        .map(a -> afterRun(a, d.afterRun()))
+                        .orElse(d.afterRun()));
+    }
+
+    private static VehicleSpec.FanFloor floor(Section f, VehicleSpec.FanFloor d) {
+        double below = f.typedOr("below", Quantity.SPEED, "0 km/h", "100 km/h", d.below());
+        double above = f.typedOr("above", Quantity.SPEED, "0 km/h", "100 km/h", Math.max(below, d.above()));
+        if (above < below) {
+            f.fault("above", "'schedule.floor.above' must not lie below 'schedule.floor.below'");
+        }
+        return new VehicleSpec.FanFloor(
+                share(f, "demand", d.demand()),
+                f.typedOr("from", Quantity.TEMPERATURE, "-50 degC", "150 degC", d.from()),
+                below,
+                above);
+    }
+
+    private static VehicleSpec.FanSwitching switching(Section w, VehicleSpec.FanSwitching d) {
+        double on = w.typedOr("on", Quantity.RATIO, "1 %", "100 %", d.on());
+        double off = share(w, "off", Math.min(on, d.off()));
+        if (off > on) {
+            w.fault("off", "'schedule.switching.off' must not lie above 'schedule.switching.on'");
+        }
+        return new VehicleSpec.FanSwitching(
+                w.typedOr("start_delay", Quantity.TIME, "0 s", "10 min", d.startDelay()),
+                on,
+                off,
+                share(w, "least", d.least()),
+                w.typedOr("least_on", Quantity.TIME, "0 s", "10 min", d.leastOn()),
+                w.typedOr("least_off", Quantity.TIME, "0 s", "10 min", d.leastOff()));
+    }
+
+    private static VehicleSpec.FanSlew slew(Section w, VehicleSpec.FanSlew d) {
+        return new VehicleSpec.FanSlew(
+                rate(w, "up", d.up()),
+                rate(w, "at_rest", d.upAtRest()),
+                rate(w, "down", d.down()),
+                share(w, "drop_out", d.dropOut()));
+    }
+
+    private static VehicleSpec.FanAfterRun afterRun(Section a, VehicleSpec.FanAfterRun d) {
+        List<List<Double>> curve =
+                a.pairs("curve", Quantity.TEMPERATURE, "40 degC", "150 degC", Quantity.RATIO, "0 %", "100 %");
+        Pairs.mustStandApart(a, "curve", curve, TEMPERATURE_STEP, "0.1 K");
+        double from = a.typedOr("from", Quantity.TEMPERATURE, "40 degC", "150 degC", d.from());
+        double until = a.typedOr("until", Quantity.TEMPERATURE, "40 degC", "150 degC", Math.min(from - 0.1, d.until()));
+        if (until > from - 0.1 + 1e-9) {
+            a.fault("until", "'schedule.after_run.until' must lie below 'schedule.after_run.from'");
+        }
+        return new VehicleSpec.FanAfterRun(
+                curve.isEmpty() ? d.temperature() : Pairs.first(curve),
+                curve.isEmpty() ? d.demand() : Pairs.second(curve),
+                from,
+                until,
+                a.typedOr("longest", Quantity.TIME, "0 s", "1 h", d.longest()),
+                a.typedOr("battery", Quantity.VOLTAGE, "0 V", "30 V", d.battery()));
+    }
+
+    private static double share(Section section, String key, double otherwise) {
+        return section.typedOr(key, Quantity.RATIO, "0 %", "100 %", otherwise);
+    }
+
+    private static double rate(Section section, String key, double otherwise) {
+        return section.typedOr(key, Quantity.SHARE_RATE, "0.1 %/s", "1000 %/s", otherwise);
     }
 
     /** Instead of the curve, for a controller that does not know the head pressure; 0 when it is not typed. */

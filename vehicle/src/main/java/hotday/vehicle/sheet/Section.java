@@ -135,6 +135,11 @@ final class Section {
                 : assumed(key, q, otherwise, METRIC.unitFor(q).text(otherwise), reason);
     }
 
+    /** A typed value, or another, which is no assumption about the vehicle and is not listed; NaN after a fault. */
+    double typedOr(String key, Quantity q, String low, String high, double otherwise) {
+        return has(key) ? typed(key, q, low, high) : otherwise;
+    }
+
     private double typed(String key, Quantity q, String low, String high) {
         return map.orElseThrow().requiredQuantity(key, q, Units.parse(q, low), Units.parse(q, high));
     }

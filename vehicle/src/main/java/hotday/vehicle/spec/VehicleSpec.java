@@ -41,6 +41,30 @@ public record VehicleSpec(
         FanSchedule schedule,
         Limits limits) {
 
+    /** The same vehicle with another fan schedule. */
+    public VehicleSpec with(FanSchedule other) {
+        return new VehicleSpec(
+                name,
+                designAmbient,
+                altitude,
+                roadLoad,
+                engine,
+                chargeAir,
+                gearbox,
+                gearboxFluid,
+                coolant,
+                thermostat,
+                radiator,
+                heater,
+                fan,
+                airConditioning,
+                electrical,
+                frontEnd,
+                stack,
+                other,
+                limits);
+    }
+
     /** Which fuel; decides mixture control, gas temperature and the friction level. */
     public enum Fuel {
         PETROL,
@@ -555,6 +579,7 @@ public record VehicleSpec(
      * @param headDemand 0..1, same length
      * @param gearboxTemperature rising, K; empty without a curve
      * @param gearboxDemand 0..1, same length
+     * @param details everything else
      */
     public record FanSchedule(
             List<Double> coolantTemperature,
@@ -567,7 +592,8 @@ public record VehicleSpec(
             List<Double> headPressure,
             List<Double> headDemand,
             List<Double> gearboxTemperature,
-            List<Double> gearboxDemand) {
+            List<Double> gearboxDemand,
+            FanDetails details) {
         public FanSchedule {
             headPressure = List.copyOf(headPressure);
             headDemand = List.copyOf(headDemand);
@@ -577,6 +603,114 @@ public record VehicleSpec(
             coolantDemand = List.copyOf(coolantDemand);
             allowanceSpeed = List.copyOf(allowanceSpeed);
             allowance = List.copyOf(allowance);
+        }
+
+        /** The same curves with everything else as it is where nobody says anything. */
+        public FanSchedule(
+                List<Double> coolantTemperature,
+                List<Double> coolantDemand,
+                double on,
+                double off,
+                List<Double> allowanceSpeed,
+                List<Double> allowance,
+                double airConditioningDemand,
+                List<Double> headPressure,
+                List<Double> headDemand,
+                List<Double> gearboxTemperature,
+                List<Double> gearboxDemand) {
+            this(
+                    coolantTemperature,
+                    coolantDemand,
+                    on,
+                    off,
+                    allowanceSpeed,
+                    allowance,
+                    airConditioningDemand,
+                    headPressure,
+                    headDemand,
+                    gearboxTemperature,
+                    gearboxDemand,
+                    FanDetails.standard(on));
+        }
+    }
+
+    /**
+     * What a fan schedule says beside its curves; see docs/controller.md.
+     *
+     * @param gearboxHysteresis the gearbox curve counts until so far below its first point, K
+     * @param headHysteresis the same for head pressure, Pa
+     * @param allowanceEnds coolant from which nothing is taken off any more, K
+     */
+    public record FanDetails(
+            double gearboxHysteresis,
+            double headHysteresis,
+            double allowanceEnds,
+            FanFloor floor,
+            FanSwitching switching,
+            FanSlew slew,
+            FanAfterRun afterRun) {
+
+        /**
+         * Those of the standard schedule.
+         *
+         * @param on coolant temperature at which the coolant curve starts to count, K: the floor is not below it
+         */
+        public static FanDetails standard(double on) {
+            return new FanDetails(
+                    3.0,
+                    25e3,
+                    273.15 + 108.0,
+                    new FanFloor(0.2, Math.max(273.15 + 90.0, on), 5.0 / 3.6, 10.0 / 3.6),
+                    new FanSwitching(3.0, 0.2, 0.15, 0.25, 20.0, 5.0),
+                    new FanSlew(0.1, 0.05, 0.05, 0.15),
+                    new FanAfterRun(
+                            List.of(273.15 + 97.0, 273.15 + 105.0),
+                            List.of(0.3, 0.7),
+                            273.15 + 100.0,
+                            273.15 + 97.0,
+                            180.0,
+                            11.8));
+        }
+    }
+
+    /**
+     * @param demand least one at rest with a warm engine, 0..1; 0 for none
+     * @param from coolant temperature, K
+     * @param below road speed below which the vehicle counts as at rest, m/s
+     * @param above road speed above which it counts as moving again, m/s
+     */
+    public record FanFloor(double demand, double from, double below, double above) {}
+
+    /**
+     * @param startDelay without fan after the engine starts, s
+     * @param on demand from which the fan may start, 0..1
+     * @param off demand below which it may stop, 0..1
+     * @param least output while it runs, 0..1
+     * @param leastOn, leastOff least times running and resting, s
+     */
+    public record FanSwitching(
+            double startDelay, double on, double off, double least, double leastOn, double leastOff) {}
+
+    /**
+     * @param up change of the output while moving, 1/s
+     * @param upAtRest at rest, 1/s
+     * @param down always, 1/s
+     * @param dropOut a fan switched off drops to 0 below this output, 0..1
+     */
+    public record FanSlew(double up, double upAtRest, double down, double dropOut) {}
+
+    /**
+     * @param temperature coolant, rising, K; @param demand 0..1, same length
+     * @param from coolant temperature at key-off from which the fan runs on, K
+     * @param until coolant temperature at which it ends, K
+     * @param longest s
+     * @param battery voltage below which it ends, V
+     */
+    public record FanAfterRun(
+            List<Double> temperature, List<Double> demand, double from, double until, double longest, double battery) {
+        public FanAfterRun {
+            temperature = List.copyOf(temperature);
+            demand = List.copyOf(demand);
         }
     }
 

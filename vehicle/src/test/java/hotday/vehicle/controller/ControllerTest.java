@@ -384,6 +384,9 @@ class ControllerTest {
                         new Schedule.Curve(DemandCurve.of(new int[] {900, 3000}, new int[] {1050, 10_000}), 920, 880));
         assertThat(s.allowance().demand()).isEqualTo(DemandCurve.of(new int[] {360, 0}, new int[] {1080, 5000}));
         assertThat(s.switching()).isEqualTo(Schedule.standard().switching());
+        assertThat(s.slew()).isEqualTo(Schedule.standard().slew());
+        assertThat(s.afterRun()).isEqualTo(Schedule.standard().afterRun());
+        assertThat(s.floor()).isEqualTo(new Schedule.Floor(2000, 920, 50, 100));
         Controller made = new Controller(s);
         Inputs in = new Inputs();
         in.set(true, 850, 1900, 0, true, 200, 13_900);
