@@ -48,6 +48,7 @@ final class Readers {
         Map<String, Supplier<Consumer<byte[]>>> all = new LinkedHashMap<>();
         all.put("delimited", () -> files("log.csv", Readers::delimited));
         all.put("recording", () -> files("log.csv", Readers::recording));
+        all.put("parquet", () -> files("log.parquet", Readers::parquet));
         all.put("frames", () -> files("log.txt", Readers::frames));
         all.put("mdf", () -> files("log.mf4", Readers::mdf));
         all.put("dbc", () -> Readers::dbc);
@@ -100,6 +101,16 @@ final class Readers {
             for (int i = 0; i < row.count(); i++) {
                 double number = row.number(i);
                 promise(!row.blank(i) || Double.isNaN(number), "a blank cell is no number");
+            }
+        });
+    }
+
+    /** Every cell of the table. */
+    private static void parquet(Path path) {
+        ChannelMap.tableUnmapped(path).rows(row -> {
+            for (int i = 0; i < row.count(); i++) {
+                row.number(i);
+                row.text(i);
             }
         });
     }
