@@ -21,6 +21,7 @@ final class Commands {
         makers.put("wiring", () -> new CommandLine(new WiringCommand(console)));
         makers.put("idle", () -> new CommandLine(new IdleCommand(console)));
         makers.put("prove", () -> new CommandLine(new ProveCommand(console)));
+        makers.put("schedule", () -> new CommandLine(new ScheduleCommand(console)));
         makers.put("property", () -> new CommandLine(new PropertyCommand(console)));
         makers.put("decode", () -> new CommandLine(new DecodeCommand(console)));
         makers.put(

@@ -9,11 +9,13 @@ import hotday.vehicle.controller.Controller;
 import hotday.vehicle.controller.Hold;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.controller.Source;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Run;
 import hotday.vehicle.plant.State;
 import hotday.vehicle.spec.VehicleSpec;
+import java.util.function.Supplier;
 
 /** Fan schedule and compressor rules between the vehicle's readings and its inputs, ten times a second. */
 final class Controls {
@@ -28,9 +30,17 @@ final class Controls {
     private final Inputs seen = new Inputs();
     private final CompressorInputs felt = new CompressorInputs();
     private final double rated;
+    private final Sensing sensing;
+    private final Supplier<FanDrive> drives;
+    private FanDrive drive;
+    private double coolant; // as the lagging sensors have them, K
+    private double gearbox;
     private boolean cutOut;
 
-    Controls(VehicleSpec spec) {
+    Controls(VehicleSpec spec, Hardware hardware) {
+        this.sensing = hardware.sensing();
+        this.drives = hardware.drive();
+        this.drive = drives.get();
         fan = new Controller(Schedule.of(spec.schedule()));
         compressor = new CompressorRules(spec.airConditioning()
                 .map(VehicleSpec.AirConditioning::circuit)
@@ -43,6 +53,9 @@ final class Controls {
     void begin(Run run, Phase phase, double warmUp) {
         fan.reset();
         compressor.reset();
+        drive = drives.get();
+        coolant = run.coolantReading();
+        gearbox = run.get(State.SUMP);
         for (int i = 0; i < warmUp * Controller.RATE; i++) {
             tick(run, phase);
         }
@@ -50,19 +63,30 @@ final class Controls {
     }
 
     void tick(Run run, Phase phase) {
+        sense(run);
         boolean running = run.get(Input.ENGINE_SPEED) > 0.0;
         boolean asked = phase.conditioning() != Conditioning.OFF && run.plant().conditioned();
         boolean engaged = engaged(run, running, asked);
         run.set(Input.COMPRESSOR, engaged ? 1.0 : 0.0);
         seen.running(running);
         seen.airConditioning(running && compressor.requested());
-        seen.coolantTemperature(run.coolantReading());
-        seen.gearboxTemperature(run.get(State.SUMP));
-        seen.headPressure(run.get(Output.HEAD_PRESSURE));
+        seen.coolantTemperature(sensing.temperature(coolant));
+        seen.gearboxTemperature(sensing.temperature(gearbox));
+        seen.headPressure(sensing.pressure(run.get(Output.HEAD_PRESSURE)));
         seen.roadSpeed(run.get(Input.SPEED));
         seen.batteryVoltage(run.get(Output.BUS));
         fan.step(seen);
-        run.set(Input.FAN_DEMAND, fan.outputShare());
+        run.set(Input.FAN_DEMAND, drive.of(fan.outputShare()));
+    }
+
+    private void sense(Run run) {
+        coolant = sensing.lagged(coolant, run.coolantReading(), TICK);
+        gearbox = sensing.lagged(gearbox, run.get(State.SUMP), TICK);
+    }
+
+    /** What decides the fan's demand at present. */
+    Source source() {
+        return fan.source();
     }
 
     /** Whether coolant or head pressure have cut the compressor out since the start. */
@@ -75,10 +99,10 @@ final class Controls {
         felt.running(running);
         felt.engineSpeed(run.get(Input.ENGINE_SPEED));
         felt.evaporatorTemperature(run.get(State.EVAPORATING));
-        felt.headPressure(run.get(Output.HEAD_PRESSURE));
+        felt.headPressure(sensing.pressure(run.get(Output.HEAD_PRESSURE)));
         felt.suctionPressure(run.get(Output.SUCTION_PRESSURE));
         felt.load(Math.max(0.0, run.get(Output.BRAKE_POWER)) / rated);
-        felt.coolantTemperature(run.coolantReading());
+        felt.coolantTemperature(sensing.temperature(coolant));
         boolean engaged = compressor.step(felt);
         cutOut |= compressor.hold() == Hold.HIGH_PRESSURE || compressor.hold() == Hold.COOLANT;
         return engaged;

@@ -45,7 +45,7 @@ public enum Limit {
     }
 
     /** About how much it moves for a kelvin outside: only to compare limits while searching. */
-    double perKelvin() {
+    public double perKelvin() {
         return perKelvin;
     }
 

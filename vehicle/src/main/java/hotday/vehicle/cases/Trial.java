@@ -5,6 +5,7 @@ import hotday.physics.fluid.Boiling;
 import hotday.physics.fluid.MoistAir;
 import hotday.vehicle.cases.Case.Conditioning;
 import hotday.vehicle.cases.Case.Phase;
+import hotday.vehicle.controller.Source;
 import hotday.vehicle.plant.Equilibrium;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
@@ -41,7 +42,7 @@ public final class Trial {
     /** s of settled driving that the controllers have behind them. */
     private static final double LONG_AGO = 60.0;
     /** A try moves road and vehicle every second tick of the controllers, s: half the cost, a hundredth of a kelvin in the ceilings. */
-    private static final double STRIDE = 2.0 * Controls.TICK;
+    public static final double STRIDE = 2.0 * Controls.TICK;
     /** A last phase is over when no judged limit has come noticeably closer for this long, s. */
     private static final double PAST_PEAK = 120.0;
     /** Noticeably: worth so many kelvin of outside temperature. What creeps more slowly has little left to creep. */
@@ -67,13 +68,18 @@ public final class Trial {
     private double untilCooled;
 
     public Trial(VehicleSpec spec, Plant plant, Case kase) {
+        this(spec, plant, kase, Hardware.EXACT);
+    }
+
+    /** The same with sensors and drives that are not perfect. */
+    public Trial(VehicleSpec spec, Plant plant, Case kase, Hardware hardware) {
         this.kase = kase;
         this.run = new Run(plant);
         this.rest = new Equilibrium(run);
         this.like = new Equilibrium(run);
         this.lasting = lasting(kase);
         this.road = new Road(spec);
-        this.controls = new Controls(spec);
+        this.controls = new Controls(spec, hardware);
         this.pressure = Air.isaPressure(kase.day().altitude().orElse(spec.altitude()));
         this.boiling = Boiling.temperature(
                 pressure + spec.coolant().capPressure(), spec.coolant().glycolVolumeShare());
@@ -125,6 +131,11 @@ public final class Trial {
     /** Whether coolant or head pressure cut the compressor out in the last try in time. */
     boolean cutOut() {
         return controls.cutOut();
+    }
+
+    /** What decides the fan's demand at present. */
+    public Source source() {
+        return controls.source();
     }
 
     /** Why the first phase came to no rest in the last try; empty when it did or does not have to. */
@@ -232,7 +243,7 @@ public final class Trial {
         return found;
     }
 
-    /** Brings a moving case to its beginning. */
+    /** Brings a case to its beginning, fan by its schedule. */
     public void begin(double ambient) {
         if (kase.start() == Case.Start.SETTLED) {
             settleBySchedule(ambient);
@@ -261,13 +272,19 @@ public final class Trial {
         double sinceWorst = 0.0;
         run.restart();
         while (elapsed < phase.duration() && !(last && over(phase, sinceWorst))) {
-            control(phase, elapsed);
-            controls.tick(run, phase);
-            run.advance(STRIDE);
+            boolean noticed = stride(phase, elapsed);
             elapsed += STRIDE;
-            followMeans(phase, STRIDE);
-            sinceWorst = note() ? 0.0 : sinceWorst + STRIDE;
+            sinceWorst = noticed ? 0.0 : sinceWorst + STRIDE;
         }
+    }
+
+    /** {@link #STRIDE} seconds of a phase; true when a judged limit came noticeably closer. */
+    public boolean stride(Phase phase, double elapsed) {
+        control(phase, elapsed);
+        controls.tick(run, phase);
+        run.advance(STRIDE);
+        followMeans(phase, STRIDE);
+        return note();
     }
 
     private boolean over(Phase phase, double sinceWorst) {

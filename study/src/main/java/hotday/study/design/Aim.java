@@ -1,0 +1,46 @@
+package hotday.study.design;
+
+import java.util.Locale;
+
+/**
+ * What counts how much in the cost of a schedule, everything in watts of fan power: electrical power of the fan, loudness of a fan at full
+ * speed at rest, starts (or whole swings) in an hour, shaft power of the compressor. The figures are our choice.
+ */
+public enum Aim {
+    /** Hear little of it. */
+    QUIET(1.0, 300.0, 4.0, 0.0),
+    /** Energy first, little noise, few starts. */
+    BALANCED(1.0, 60.0, 1.5, 0.0),
+    /** Head pressure and compressor power low, at the price of more fan. */
+    COLD(1.0, 30.0, 1.5, 0.25);
+
+    /** Road speed at which half of the fan's loudness is covered, m/s; common practice, no source. */
+    private static final double ROAD_NOISE = 14.0;
+
+    private final double power;
+    private final double loudness;
+    private final double switching;
+    private final double compressor;
+
+    Aim(double power, double loudness, double switching, double compressor) {
+        this.power = power;
+        this.loudness = loudness;
+        this.switching = switching;
+        this.compressor = compressor;
+    }
+
+    /** Cost of an hour of it, W of fan power. */
+    double cost(Passage p) {
+        double masked = 1.0 / (1.0 + Math.pow(p.kase().speed() / ROAD_NOISE, 2));
+        double cycles = p.cyclesPerHour() * p.fanSwing();
+        return power * p.fanPower()
+                + loudness * masked * p.loudness()
+                + switching * Math.max(p.startsPerHour(), cycles)
+                + compressor * p.compressorPower();
+    }
+
+    /** As typed. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,96 @@
+package hotday.study.design;
+
+import hotday.study.design.Judge.Verdict;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Hardware;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The thresholds of relays under the output of a schedule that cost least and hold; in steps of five percent, knob by knob until none gets better. */
+final class RelaySearch {
+    private static final double STEP = 0.05;
+    private static final double LOWEST = 0.20;
+    private static final int ROUNDS = 4;
+
+    private final VehicleSpec spec;
+    private final Judge judge;
+    private final List<Double> speeds;
+
+    RelaySearch(VehicleSpec spec, List<Case> cases, Aim aim, List<Double> speeds) {
+        this.spec = spec;
+        this.speeds = speeds;
+        this.judge = Judge.of(
+                spec,
+                Plant.compile(spec),
+                Hardware.USUAL,
+                aim,
+                Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient()));
+    }
+
+    Relays best() {
+        Relays now = start();
+        Verdict verdict = verdict(now);
+        for (int round = 0; round < ROUNDS; round++) {
+            boolean better = false;
+            for (int knob = 0; knob < 2 * speeds.size(); knob++) {
+                List<Relays> others = others(now, knob);
+                Verdict[] verdicts =
+                        others.stream().parallel().map(this::verdict).toArray(Verdict[]::new);
+                for (int i = 0; i < verdicts.length; i++) {
+                    if (verdicts[i].compareTo(verdict) < 0) {
+                        verdict = verdicts[i];
+                        now = others.get(i);
+                        better = true;
+                    }
+                }
+            }
+            if (!better) {
+                break;
+            }
+        }
+        return now;
+    }
+
+    /** Each stage comes in a little above the speed of the one before. */
+    private Relays start() {
+        List<Double> up = new ArrayList<>();
+        List<Double> down = new ArrayList<>();
+        for (int i = 0; i < speeds.size(); i++) {
+            double before = i == 0 ? 0.2 : speeds.get(i - 1) + STEP;
+            up.add(Math.min(0.95, before));
+            down.add(Math.max(STEP, before - 0.25));
+        }
+        return new Relays(speeds, up, down);
+    }
+
+    private List<Relays> others(Relays now, int knob) {
+        int stage = knob / 2;
+        boolean up = knob % 2 == 0;
+        return IntStream.rangeClosed(1, 19)
+                .mapToObj(i -> {
+                    List<Double> ups = new ArrayList<>(now.up());
+                    List<Double> downs = new ArrayList<>(now.down());
+                    (up ? ups : downs).set(stage, Math.round(100 * STEP * i) / 100.0);
+                    return possible(ups, downs) ? new Relays(speeds, ups, downs) : null;
+                })
+                .filter(r -> r != null && !r.equals(now))
+                .toList();
+    }
+
+    private static boolean possible(List<Double> up, List<Double> down) {
+        for (int i = 0; i < up.size(); i++) {
+            boolean rises = i == 0 ? up.get(i) >= LOWEST : up.get(i) > up.get(i - 1);
+            if (!rises || down.get(i) > up.get(i) - STEP + 1e-9) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Verdict verdict(Relays relays) {
+        return judge.with(Hardware.USUAL.with(relays::drive)).verdict(spec.schedule());
+    }
+}

@@ -1,0 +1,138 @@
+package hotday.study.design;
+
+import hotday.core.unit.Quantity;
+import hotday.core.unit.Unit;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.FanDrive;
+import hotday.vehicle.cases.Hardware;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * A schedule as a controller wants it, with what it errs by and what that costs.
+ *
+ * @param coolant, gearbox, head, allowance the curves as tables; empty where the schedule has none
+ * @param duty how the fan is told; empty for an output in percent
+ * @param relays instead of a duty
+ * @param error by how much the fan may turn slower than the schedule asks, 0..1
+ * @param cases with the next three, K: ceilings as designed, at most so much lower, and with what is rendered
+ */
+public record Rendering(
+        Optional<CurveTable> coolant,
+        Optional<CurveTable> gearbox,
+        Optional<CurveTable> head,
+        Optional<CurveTable> allowance,
+        Optional<DutyMap> duty,
+        Optional<Relays> relays,
+        double error,
+        List<Case> cases,
+        double[] designed,
+        double[] bound,
+        double[] rendered) {
+
+    /**
+     * What a controller has.
+     *
+     * @param points break points of a table
+     * @param temperature axis; @param temperatureStep in its unit
+     * @param pressure axis; @param pressureStep in its unit
+     * @param speed axis; @param speedStep in its unit
+     */
+    public record Controller(
+            int points,
+            Unit temperature,
+            double temperatureStep,
+            Unit pressure,
+            double pressureStep,
+            Unit speed,
+            double speedStep,
+            Optional<DutyMap> duty,
+            Optional<List<Double>> relays) {}
+
+    /** Renders the schedule of a vehicle and runs the cases with it. */
+    public static Rendering of(VehicleSpec spec, List<Case> all, Aim aim, Controller has) {
+        List<Case> cases = all.stream().filter(c -> !c.forCold()).toList();
+        FanSchedule s = spec.schedule();
+        Optional<CurveTable> coolant = table(
+                s.coolantTemperature(), s.coolantDemand(), has.temperature(), has.points(), has.temperatureStep());
+        Optional<CurveTable> gearbox = table(
+                s.gearboxTemperature(), s.gearboxDemand(), has.temperature(), has.points(), has.temperatureStep());
+        Optional<CurveTable> head =
+                table(s.headPressure(), s.headDemand(), has.pressure(), has.points(), has.pressureStep());
+        Optional<CurveTable> allowance =
+                table(s.allowanceSpeed(), s.allowance(), has.speed(), has.points(), has.speedStep());
+        VehicleSpec other = spec.with(tabled(s, coolant, gearbox, head, allowance));
+        Optional<Relays> relays = has.relays().map(speeds -> new RelaySearch(other, all, aim, speeds).best());
+        Supplier<FanDrive> drive = relays.<Supplier<FanDrive>>map(r -> r::drive)
+                .orElseGet(() -> () -> has.duty().<FanDrive>map(d -> d).orElse(FanDrive.DIRECT));
+        double error = error(coolant, gearbox, head, allowance)
+                + relays.map(Relays::error)
+                        .orElseGet(() -> has.duty().map(DutyMap::error).orElse(0.0));
+        Plant plant = Plant.compile(spec);
+        double[] designed = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL);
+        double[] bound = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL.with(() -> slower(error)));
+        double[] rendered = ScheduledCeilings.of(other, plant, cases, Hardware.USUAL.with(drive));
+        return new Rendering(
+                coolant, gearbox, head, allowance, has.duty(), relays, error, cases, designed, bound, rendered);
+    }
+
+    /** A fan that is as slow as an error may make it; one that is asked for everything gives it. */
+    private static FanDrive slower(double error) {
+        return output -> output >= 1.0 ? 1.0 : Math.max(0.0, output - error);
+    }
+
+    private static Optional<CurveTable> table(List<Double> x, List<Double> demand, Unit unit, int points, double step) {
+        return x.size() < 2 ? Optional.empty() : Optional.of(CurveTable.of(x, demand, unit, points, step));
+    }
+
+    private static double error(
+            Optional<CurveTable> coolant,
+            Optional<CurveTable> gearbox,
+            Optional<CurveTable> head,
+            Optional<CurveTable> allowance) {
+        double curves = 0.0;
+        for (Optional<CurveTable> each : List.of(coolant, gearbox, head)) {
+            curves = Math.max(curves, each.map(CurveTable::error).orElse(0.0));
+        }
+        return curves + allowance.map(CurveTable::error).orElse(0.0);
+    }
+
+    private static FanSchedule tabled(
+            FanSchedule s,
+            Optional<CurveTable> coolant,
+            Optional<CurveTable> gearbox,
+            Optional<CurveTable> head,
+            Optional<CurveTable> allowance) {
+        return new FanSchedule(
+                coolant.map(CurveTable::si).orElse(s.coolantTemperature()),
+                coolant.map(CurveTable::shares).orElse(s.coolantDemand()),
+                s.on(),
+                s.off(),
+                allowance.map(CurveTable::si).orElse(s.allowanceSpeed()),
+                allowance.map(CurveTable::shares).orElse(s.allowance()),
+                s.airConditioningDemand(),
+                head.map(CurveTable::si).orElse(s.headPressure()),
+                head.map(CurveTable::shares).orElse(s.headDemand()),
+                gearbox.map(CurveTable::si).orElse(s.gearboxTemperature()),
+                gearbox.map(CurveTable::shares).orElse(s.gearboxDemand()),
+                s.details());
+    }
+
+    /** All tables with what stands on their axes. */
+    public List<Named> tables() {
+        List<Named> all = new ArrayList<>();
+        coolant.ifPresent(t -> all.add(new Named("coolant", Quantity.TEMPERATURE, t)));
+        gearbox.ifPresent(t -> all.add(new Named("gearbox", Quantity.TEMPERATURE, t)));
+        head.ifPresent(t -> all.add(new Named("head_pressure", Quantity.PRESSURE_ABSOLUTE, t)));
+        allowance.ifPresent(t -> all.add(new Named("allowance", Quantity.SPEED, t)));
+        return all;
+    }
+
+    /** A table with its name. */
+    public record Named(String name, Quantity quantity, CurveTable table) {}
+}

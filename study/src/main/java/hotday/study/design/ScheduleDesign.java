@@ -1,0 +1,170 @@
+package hotday.study.design;
+
+import hotday.core.finding.Finding;
+import hotday.core.finding.Place;
+import hotday.core.unit.Display;
+import hotday.study.design.Judge.Demanded;
+import hotday.study.design.Judge.Verdict;
+import hotday.study.design.ScheduleReport.Doubt;
+import hotday.study.design.ScheduleReport.Line;
+import hotday.study.design.ScheduleReport.Plain;
+import hotday.study.design.ScheduleReport.Reason;
+import hotday.study.prove.HotDay;
+import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Hardware;
+import hotday.vehicle.cases.Trial;
+import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+
+/** Designs a fan schedule for a vehicle, or judges one that somebody wrote. Methods may be called from any thread. */
+public final class ScheduleDesign {
+    /** Vehicles that the sheet leaves possible. */
+    private static final int DRAWS = 40;
+    /** Share of them that has to hold. */
+    private static final double SURE = 0.95;
+    /** Times that vehicles which fail are put among those the design must hold. */
+    private static final int ROUNDS = 3;
+
+    private static final int MOST_ADDED = 4;
+
+    private final VehicleSpec spec;
+    private final Plant plant;
+    private final Aim aim;
+    private final List<Case> cases;
+    private final Display display;
+    private final Judge judge;
+    private final double boiling;
+    private final Plain plain;
+
+    /** @param cases that must hold at the design ambient */
+    public ScheduleDesign(VehicleSpec spec, List<Case> cases, Aim aim, Display display) {
+        this.spec = spec;
+        this.plant = Plant.compile(spec);
+        this.aim = aim;
+        this.cases = cases.stream().filter(c -> !c.forCold()).toList();
+        this.display = display;
+        this.judge = Judge.of(spec, plant, Hardware.USUAL, aim, parts());
+        List<Passage> switched = judge.passages(Schedules.plain());
+        this.plain = new Plain(judge.mean(switched, Passage::energy), judge.mean(switched, Passage::startsPerHour));
+        this.boiling =
+                new Trial(spec, plant, cases.get(0)).boiling() - spec.limits().boilMargin();
+    }
+
+    private List<DayPart> parts() {
+        return Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient());
+    }
+
+    /** What a schedule does; quick. */
+    public ScheduleReport judged(FanSchedule schedule, Function<String, Place> places) {
+        return report(schedule, places, List.of(), Optional.empty());
+    }
+
+    /**
+     * The cheapest schedule that holds, in the vehicle as the sheet has it and in 95 of 100 that it may turn out to be.
+     *
+     * @param seed of the search and of the vehicles
+     * @param progress told the share done, 0..1
+     */
+    public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
+        Knobs knobs = new Knobs(spec, boiling, spec.schedule().details().afterRun());
+        ScheduleSearch search = new ScheduleSearch(judge, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
+        ScheduleSearch.Found found = search.find(ScheduleSearch.starts());
+        List<Demanded> possible = possible(seed);
+        Judge strict = judge;
+        for (int round = 0; round < ROUNDS; round++) {
+            List<Demanded> failing = failing(found.schedule(), possible);
+            progress.accept(0.75 + 0.05 * round);
+            if (failing.size() <= (1 - SURE) * possible.size()) {
+                break;
+            }
+            strict = strict.with(failing.subList(0, Math.min(MOST_ADDED, failing.size())));
+            found = new ScheduleSearch(strict, knobs, seed, s -> {}, cancelled).improved(found.at());
+        }
+        progress.accept(0.95);
+        Doubt doubt = doubt(found.schedule(), possible);
+        List<Reason> reasons = new Reasons(strict, knobs, display).of(found);
+        return report(found.schedule(), key -> Place.of("designed"), reasons, Optional.of(doubt));
+    }
+
+    /** Cases at the design ambient of vehicles that this one may turn out to be, with what a fan at full speed keeps there. */
+    private List<Demanded> possible(long seed) {
+        List<Plant> plants = HotDay.possible(spec, DRAWS, seed);
+        List<Case> steady = cases.stream().filter(Case::steady).toList();
+        return IntStream.range(0, plants.size() * steady.size())
+                .parallel()
+                .mapToObj(i -> Judge.demanded(
+                        spec,
+                        plants.get(i / steady.size()),
+                        Hardware.USUAL,
+                        new DayPart(steady.get(i % steady.size()), spec.designAmbient(), 0.0)))
+                .toList();
+    }
+
+    /** Those that do not hold, the worst first. */
+    private List<Demanded> failing(FanSchedule schedule, List<Demanded> possible) {
+        Map<Demanded, Double> by = new HashMap<>();
+        double[] violations = IntStream.range(0, possible.size())
+                .parallel()
+                .mapToDouble(i -> Judge.violation(
+                        judge.passage(schedule, possible.get(i)),
+                        possible.get(i).must()))
+                .toArray();
+        List<Demanded> failing = new ArrayList<>();
+        for (int i = 0; i < violations.length; i++) {
+            if (violations[i] > 0.0) {
+                failing.add(possible.get(i));
+                by.put(possible.get(i), violations[i]);
+            }
+        }
+        failing.sort(Comparator.comparing(by::get).reversed());
+        return failing;
+    }
+
+    private Doubt doubt(FanSchedule schedule, List<Demanded> possible) {
+        List<Demanded> failing = failing(schedule, possible);
+        Map<String, Integer> count = new HashMap<>();
+        failing.forEach(d -> count.merge(d.part().kase().title(), 1, Integer::sum));
+        String worst = count.entrySet().stream()
+                .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .orElse("");
+        return new Doubt(DRAWS, 1.0 - (double) failing.size() / possible.size(), worst);
+    }
+
+    private ScheduleReport report(
+            FanSchedule schedule, Function<String, Place> places, List<Reason> reasons, Optional<Doubt> doubt) {
+        List<Passage> passages = judge.passages(schedule);
+        Verdict verdict = judge.verdict(passages);
+        ScheduleFindings findings = new ScheduleFindings(spec.with(schedule), boiling, display, places);
+        findings.ofNumbers();
+        List<Finding> all = findings.ofPassages(judge.parts(), passages);
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < passages.size(); i++) {
+            Demanded d = judge.parts().get(i);
+            lines.add(new Line(passages.get(i), d.part().share(), d.must()));
+        }
+        return new ScheduleReport(
+                schedule,
+                aim,
+                lines.stream().allMatch(Line::holds),
+                verdict.cost(),
+                judge.mean(passages, Passage::energy),
+                judge.mean(passages, Passage::startsPerHour),
+                plain,
+                lines,
+                reasons,
+                doubt,
+                all);
+    }
+}

@@ -1,0 +1,78 @@
+package hotday.study.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hotday.core.unit.Quantity;
+import hotday.core.unit.Units;
+import hotday.study.demo.DemoShop;
+import hotday.study.design.Rendering.Controller;
+import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.sheet.BuildSheet;
+import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is rendered is run through the vehicle: no ceiling falls by more than what is stated. */
+@Tag("slow")
+class RenderingTest {
+    @TempDir
+    private static Path folder;
+
+    private static Rendering rendered(String build, Optional<DutyMap> duty, Optional<List<Double>> relays) {
+        Path shop = folder.resolve("shop");
+        if (!shop.toFile().exists()) {
+            DemoShop.create(shop);
+        }
+        VehicleSpec spec = BuildSheet.read(shop.resolve("builds").resolve(build).resolve("build.yaml"))
+                .vehicle();
+        Controller six = new Controller(
+                6,
+                Units.unit(Quantity.TEMPERATURE, "degF"),
+                1.0,
+                Units.unit(Quantity.PRESSURE_ABSOLUTE, "psia"),
+                5.0,
+                Units.unit(Quantity.SPEED, "mph"),
+                1.0,
+                duty,
+                relays);
+        return Rendering.of(spec, StandardCases.all(), Aim.BALANCED, six);
+    }
+
+    private static void changesLessThanStated(Rendering r) {
+        for (int i = 0; i < r.cases().size(); i++) {
+            double stated = RenderedText.stated(r, i);
+            assertThat(r.designed()[i] - r.rendered()[i])
+                    .as(
+                            "%s: designed %.2f, bound %.2f, rendered %.2f K, error %.3f",
+                            r.cases().get(i).id(), r.designed()[i], r.bound()[i], r.rendered()[i], r.error())
+                    .isLessThanOrEqualTo(stated);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "oxbow"})
+    void sixBreakPoints(String build) {
+        Rendering r = rendered(build, Optional.empty(), Optional.empty());
+        assertThat(r.error()).isLessThan(0.05);
+        changesLessThanStated(r);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "oxbow"})
+    void dutyOfTenToNinetyPercentInverted(String build) {
+        changesLessThanStated(rendered(build, Optional.of(new DutyMap(0.1, 0.9, true, 0.005, 100)), Optional.empty()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "oxbow"})
+    void twoRelays(String build) {
+        Rendering r = rendered(build, Optional.empty(), Optional.of(List.of(0.5, 1.0)));
+        assertThat(r.relays()).isPresent();
+        changesLessThanStated(r);
+    }
+}
