@@ -58,6 +58,37 @@ class DecodeLogTest {
         return JsonMapper.builder().build().readTree(out);
     }
 
+    /** A table of measured values needs no description, is text or Parquet, and comes back the same. */
+    @Test
+    void measuredColumnsOfText() throws IOException {
+        Path run = Files.writeString(folder.resolve("run.csv"), """
+                # logger 7
+                t (s);coolant (degC);gear;note
+                0,0;80,5;1;begin
+                0,5;81,25;2;
+                """);
+        Path parquet = folder.resolve("run.parquet");
+        assertThat(run(run, "--to", parquet)).as("%s", err).isZero();
+        assertThat(run(parquet, "--to", csv)).as("%s", err).isZero();
+        String twice = Files.readString(csv);
+        assertThat(run(run, "--to", csv)).isZero();
+        assertThat(Files.readString(csv)).isEqualTo(twice);
+        assertThat(twice.lines())
+                .contains(
+                        "0.000000,coolant,80.5,degC,valid",
+                        "0.500000,coolant,81.25,degC,valid",
+                        "0.500000,gear,2,,valid");
+    }
+
+    /** Neither frames nor a column of time. */
+    @Test
+    void aTableWithoutTimeIsRefused() throws IOException {
+        Path run = Files.writeString(folder.resolve("run.csv"), "name,colour\na,red\nb,blue\n");
+        assertThat(run(run, "--j1939", "--to", csv)).isEqualTo(2);
+        assertThat(err).contains("run.csv:1", "is no recording of frames");
+        assertThat(csv).doesNotExist();
+    }
+
     @Test
     void sumsUpForPeople() {
         assertThat(run(log, "--dbc", dbc, "--bitrate", "250k")).isZero();

@@ -56,6 +56,18 @@ final class DelimitedHead {
         return Optional.empty();
     }
 
+    /** Whether one of the first lines names an identifier and a payload. */
+    static boolean isAmong(List<byte[]> lines) {
+        return lines.stream().limit(MOST_BEFORE).map(DelimitedHead::unmarked).anyMatch(line -> {
+            for (char delimiter : DELIMITERS) {
+                if (namesFrames(HeadRows.cells(line, delimiter))) {
+                    return true;
+                }
+            }
+            return false;
+        });
+    }
+
     private static byte[] unmarked(byte[] line) {
         boolean marked = line.length > 2 && line[0] == (byte) 0xEF && line[1] == (byte) 0xBB && line[2] == (byte) 0xBF;
         return marked ? Arrays.copyOfRange(line, 3, line.length) : line;

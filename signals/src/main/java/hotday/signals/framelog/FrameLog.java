@@ -88,6 +88,16 @@ public final class FrameLog implements FrameSource {
         return DelimitedHead.namesFrames(table.header());
     }
 
+    /** Whether the first lines of a text are frames, or one of them names an identifier and a payload. */
+    public static boolean isFrames(Path path) {
+        try {
+            List<byte[]> head = head(TextSource.open(path, NEEDED, Long.MAX_VALUE)::lines);
+            return candump(head, new BusNames()).isPresent() || DelimitedHead.isAmong(head);
+        } catch (IOException e) {
+            throw TextSource.unreadable(path, e);
+        }
+    }
+
     /** Lines from the beginning, each time they are asked for. */
     @FunctionalInterface
     private interface Lines {

@@ -3,6 +3,9 @@ package hotday.study.decode;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.signals.channel.ChannelGuess;
+import hotday.signals.channel.ChannelMap;
+import hotday.signals.channel.RecordingHead;
 import hotday.signals.frame.BusDecoders;
 import hotday.signals.frame.Frame;
 import hotday.signals.frame.FrameDecoder;
@@ -62,7 +65,19 @@ public record LogDecoding(Path log, FrameLogOptions options, List<Supplier<Frame
     }
 
     private static boolean isTableOfValues(Path log) {
-        return ParquetTable.isParquet(log) && !FrameLog.namesFrames(ParquetTable.open(log));
+        return ParquetTable.isParquet(log)
+                ? !FrameLog.namesFrames(ParquetTable.open(log))
+                : !FrameLog.isFrames(log) && isMeasuredText(log);
+    }
+
+    /** A text with a column of time among others; what is neither this nor frames is refused as no recording of frames. */
+    private static boolean isMeasuredText(Path log) {
+        try {
+            RecordingHead head = ChannelMap.headUnmapped(log);
+            return head.columns().size() > 1 && ChannelGuess.of(head).time().position() > 0;
+        } catch (InputException none) {
+            return false;
+        }
     }
 
     /** Whether a recording holds, or may hold, values as such, which no description is needed for. */
