@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import tools.jackson.databind.node.ObjectNode;
 
 /** {@code hotday schedule}: the fan schedule of a build, designed or judged. */
 @Command(
@@ -56,7 +57,7 @@ final class ScheduleCommand implements Callable<Integer> {
     @Option(
             names = "--seed",
             defaultValue = "1",
-            description = "of the search and of the vehicles it must hold in (default ${DEFAULT-VALUE})")
+            description = "of the vehicles it must hold in (default ${DEFAULT-VALUE})")
     private long seed;
 
     @Option(names = "--to", paramLabel = "FILE", description = "write the designed schedule here (YAML)")
@@ -117,7 +118,9 @@ final class ScheduleCommand implements Callable<Integer> {
 
     private void show(ScheduleReport report, BuildSheet read, Display display, boolean given) {
         if (json) {
-            console.json(DesignJson.of(report));
+            ObjectNode root = DesignJson.of(report);
+            FindingJson.put(root.putArray("findings"), report.findings());
+            console.json(root);
         } else {
             DesignText.print(console, read.vehicle().name(), report, display, given);
         }

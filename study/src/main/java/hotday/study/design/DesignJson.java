@@ -1,13 +1,10 @@
 package hotday.study.design;
 
-import hotday.core.finding.Finding;
-import hotday.core.finding.Place;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.spec.VehicleSpec.FanDetails;
 import hotday.vehicle.spec.VehicleSpec.FanSchedule;
 import java.util.List;
-import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -18,7 +15,7 @@ public final class DesignJson {
 
     private DesignJson() {}
 
-    /** All of a report. */
+    /** All of a report but its findings. */
     public static ObjectNode of(ScheduleReport report) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("aim", report.aim().word());
@@ -39,7 +36,6 @@ public final class DesignJson {
                         .put("vehicles", d.draws())
                         .put("held_percent", 100 * d.held())
                         .put("worst_case", d.worst()));
-        findings(root.putArray("findings"), report.findings());
         return root;
     }
 
@@ -141,19 +137,5 @@ public final class DesignJson {
 
     private static double scale(Limit limit) {
         return limit == Limit.HEAD_PRESSURE ? 1e3 : 1.0;
-    }
-
-    private static void findings(ArrayNode all, List<Finding> findings) {
-        for (Finding f : findings) {
-            ObjectNode node = all.addObject();
-            node.put("key", f.key());
-            node.put("severity", f.severity().name().toLowerCase(Locale.ROOT));
-            node.put("message", f.message());
-            Place place = f.place().orElse(Place.of(""));
-            node.put("file", place.file());
-            node.put("line", place.line());
-            node.put("column", place.column());
-            f.values().forEach((key, value) -> node.putPOJO(key, value));
-        }
     }
 }

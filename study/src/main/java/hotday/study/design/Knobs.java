@@ -23,6 +23,15 @@ final class Knobs {
     /** Pa by which the A/C curve is full before its limit. */
     private static final double BEFORE_HEAD = 100e3;
 
+    /** What a fan gets at least while it runs; a curve begins with it. */
+    private static final double LEAST = 0.25;
+    /** Pa; a fan that is switched on by head pressure moves it by less. */
+    private static final double HEAD_HYSTERESIS = 300e3;
+    /** s; whether these are longer or shorter made no difference where nothing hunts. */
+    private static final double LEAST_ON = 30.0;
+
+    private static final double LEAST_OFF = 20.0;
+
     private static final double GEARBOX_FULL = 3.0; // K before its limit
     private static final double GEARBOX_SPAN = 12.0; // K
 
@@ -30,18 +39,13 @@ final class Knobs {
     private enum Knob {
         COOLANT_FROM("start of the coolant curve"),
         COOLANT_SPAN("width of the coolant curve"),
-        COOLANT_FIRST("first demand of the coolant curve"),
         COOLANT_MIDDLE("middle demand of the coolant curve"),
         COOLANT_HYSTERESIS("hysteresis of the coolant curve"),
         HEAD_FROM("start of the head-pressure curve"),
         HEAD_SPAN("width of the head-pressure curve"),
         HEAD_FIRST("first demand of the head-pressure curve"),
         HEAD_MIDDLE("middle demand of the head-pressure curve"),
-        HEAD_HYSTERESIS("hysteresis of the head-pressure curve"),
-        ALLOWANCE("road-speed allowance at 80 km/h"),
-        FLOOR("floor at rest"),
-        LEAST_ON("least time on"),
-        LEAST_OFF("least time off");
+        ALLOWANCE("road-speed allowance at 80 km/h");
 
         private final String title;
 
@@ -79,7 +83,6 @@ final class Knobs {
         double lowest = opens + ABOVE_THERMOSTAT;
         double from = between(at, Knob.COOLANT_FROM, lowest, Math.max(lowest + 1, hottest - 4));
         double full = from + between(at, Knob.COOLANT_SPAN, Math.min(4, hottest - from), hottest - from);
-        double least = between(at, Knob.COOLANT_FIRST, 0.25, 0.5);
         double on = tenth(from);
         double hysteresis = between(at, Knob.COOLANT_HYSTERESIS, 2.0, 8.0);
         List<Double> coolant = List.of(on, tenth((from + full) / 2), tenth(full));
@@ -89,12 +92,12 @@ final class Knobs {
         if (cooled) {
             double headFull = headFrom + between(at, Knob.HEAD_SPAN, Math.min(200e3, head - headFrom), head - headFrom);
             headAt.addAll(List.of(kilo(headFrom), kilo((headFrom + headFull) / 2), kilo(headFull)));
-            headDemand.addAll(demand(at, Knob.HEAD_FIRST, Knob.HEAD_MIDDLE));
+            headDemand.addAll(demand(between(at, Knob.HEAD_FIRST, LEAST, 0.5), at, Knob.HEAD_MIDDLE));
         }
         double spared = share(between(at, Knob.ALLOWANCE, 0.0, 0.8));
         return new FanSchedule(
                 coolant,
-                demand(at, Knob.COOLANT_FIRST, Knob.COOLANT_MIDDLE),
+                demand(LEAST, at, Knob.COOLANT_MIDDLE),
                 on,
                 tenth(Math.max(from - hysteresis, opens + 1.0)),
                 List.of(30 / 3.6, 80 / 3.6),
@@ -103,33 +106,19 @@ final class Knobs {
                 headAt,
                 headDemand,
                 List.of(tenth(gearbox - GEARBOX_SPAN), tenth(gearbox)),
-                List.of(share(least), 1.0),
+                List.of(LEAST, 1.0),
                 new FanDetails(
                         5.0,
-                        cooled ? kilo(between(at, Knob.HEAD_HYSTERESIS, 50e3, 400e3)) : 25e3,
+                        HEAD_HYSTERESIS,
                         tenth(Math.min(full, hottest)),
-                        new FanFloor(share(between(at, Knob.FLOOR, 0.0, 0.3)), tenth(opens + 2.0), 5 / 3.6, 10 / 3.6),
-                        new FanSwitching(
-                                3.0,
-                                0.2,
-                                0.15,
-                                0.25,
-                                tick(between(at, Knob.LEAST_ON, 10, 60)),
-                                tick(between(at, Knob.LEAST_OFF, 5, 60))),
+                        new FanFloor(0.0, tenth(opens + 2.0), 5 / 3.6, 10 / 3.6),
+                        new FanSwitching(3.0, 0.2, 0.15, LEAST, LEAST_ON, LEAST_OFF),
                         new FanSlew(0.1, 0.05, 0.05, 0.15),
                         afterRun));
     }
 
-    /** The same without a floor: what makes no difference had better not be there. */
-    double[] plainer(double[] at) {
-        double[] out = at.clone();
-        out[Knob.FLOOR.ordinal()] = 0.0;
-        return out;
-    }
-
     /** Three demands: the first, one below the straight line to full or on it, full. */
-    private static List<Double> demand(double[] at, Knob first, Knob middle) {
-        double low = between(at, first, 0.25, 0.5);
+    private static List<Double> demand(double low, double[] at, Knob middle) {
         double half = low + (1.0 - low) * between(at, middle, 0.15, 0.6);
         return List.of(share(low), share(half), 1.0);
     }
@@ -148,9 +137,5 @@ final class Knobs {
 
     private static double share(double share) {
         return Math.round(100 * share) / 100.0;
-    }
-
-    private static double tick(double seconds) {
-        return Math.round(seconds);
     }
 }

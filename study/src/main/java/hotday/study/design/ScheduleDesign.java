@@ -73,12 +73,12 @@ public final class ScheduleDesign {
     /**
      * The cheapest schedule that holds, in the vehicle as the sheet has it and in 95 of 100 that it may turn out to be.
      *
-     * @param seed of the search and of the vehicles
+     * @param seed of the vehicles
      * @param progress told the share done, 0..1
      */
     public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
         Knobs knobs = new Knobs(spec, boiling, spec.schedule().details().afterRun());
-        ScheduleSearch search = new ScheduleSearch(judge, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
+        ScheduleSearch search = new ScheduleSearch(judge, knobs, s -> progress.accept(0.7 * s), cancelled);
         ScheduleSearch.Found found = search.find(ScheduleSearch.starts());
         List<Demanded> possible = possible(seed);
         Judge strict = judge;
@@ -89,7 +89,7 @@ public final class ScheduleDesign {
                 break;
             }
             strict = strict.with(failing.subList(0, Math.min(MOST_ADDED, failing.size())));
-            found = new ScheduleSearch(strict, knobs, seed, s -> {}, cancelled).improved(found.at());
+            found = new ScheduleSearch(strict, knobs, s -> {}, cancelled).improved(found.at());
         }
         progress.accept(0.95);
         Doubt doubt = doubt(found.schedule(), possible);

@@ -66,7 +66,7 @@ class ScheduleDesignTest {
         sparesAndHolds(designed(vehicle("oxbow"), 1));
     }
 
-    /** Another seed finds the same within 1 %, one thread the same to the last digit, and what is written is what was judged. */
+    /** Other vehicles to hold in change the cost by less than 1 %, one thread changes no digit, and what is written is what was judged. */
     @Test
     void heronWithAnySeedAndAnyNumberOfThreads() throws Exception {
         VehicleSpec spec = vehicle("heron");

@@ -1,0 +1,101 @@
+package hotday.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import hotday.study.demo.DemoShop;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** {@code hotday schedule} as somebody with a schedule in hand meets it. */
+@Tag("slow")
+class ScheduleCommandTest {
+    @TempDir
+    private static Path folder;
+
+    private static Path build;
+
+    @BeforeAll
+    static void shop() {
+        DemoShop.create(folder.resolve("shop"));
+        build = folder.resolve("shop/builds/heron/build.yaml");
+    }
+
+    private static CommandRun run(Object... words) {
+        return CommandRun.of(
+                Stream.concat(Stream.of("schedule"), Stream.of(words)).toArray());
+    }
+
+    private static Path written(String text) throws IOException {
+        return Files.writeString(folder.resolve("mine.yaml"), text);
+    }
+
+    @Test
+    void theSheetsOwn() {
+        CommandRun run = run(build, "--sheet");
+        assertThat(run.status()).isZero();
+        assertThat(run.out())
+                .contains(
+                        "Heron, fan schedule judged, aim balanced: holds whatever a fan at full speed holds.",
+                        "a plain switch at 205/195 degF",
+                        "Keep hands, hair and clothes away from a fan");
+        assertThat(run.err()).containsPattern("build.yaml:\\d+:8: City crawl .* the fan starts 82 times an hour");
+    }
+
+    @Test
+    void oneWithAFaultForMachines() throws IOException {
+        Path mine =
+                written("schedule:\n  coolant: [[95 degC, 25 %], [100 degC, 60 %]]\n  on: 95 degC\n  off: 91 degC\n");
+        CommandRun run = run(build, "--check", mine, "--aim", "quiet", "--json");
+        assertThat(run.status()).isEqualTo(1);
+        JsonNode root = JsonMapper.builder().build().readTree(run.out());
+        assertThat(root.path("aim").asString()).isEqualTo("quiet");
+        assertThat(root.path("schedule").path("on_degC").asDouble()).isEqualTo(95.0);
+        assertThat(root.path("cases").size()).isGreaterThan(15);
+        JsonNode line = root.path("cases").get(0);
+        assertThat(line.has("energy_Wh_per_h")).isTrue();
+        assertThat(line.path("cycling").has("amplitude_K")).isTrue();
+        assertThat(line.path("cycling").has("period_s")).isTrue();
+        assertThat(line.path("margins").has("coolant_K")).isTrue();
+        List<String> keys = StreamSupport.stream(root.path("findings").spliterator(), false)
+                .map(f -> f.path("key").asString())
+                .toList();
+        assertThat(keys).contains("never-full");
+        assertThat(root.path("findings").get(0).path("line").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void rendered() throws IOException {
+        Path to = folder.resolve("tables");
+        CommandRun run = run(build, "--sheet", "--render", to, "--points", "5", "--duty", "10 %,90 %", "--inverted");
+        assertThat(run.status()).as("%s", run.err()).isZero();
+        assertThat(Files.readAllLines(to.resolve("schedule.csv")))
+                .contains("table,unit,axis,percent", "duty,%,0,95", "duty,%,100,10")
+                .filteredOn(row -> row.startsWith("coolant,degF,"))
+                .hasSize(5);
+        assertThat(Files.readString(to.resolve("schedule.md"))).contains("(inverted)", "| at most lower by |");
+    }
+
+    @Test
+    void wrongInputIsToldAndNothingIsWritten() throws IOException {
+        Path mine = written("schedule:\n  on: 95\n  slew: {up: fast}\n");
+        CommandRun run = run(build, "--check", mine);
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("mine.yaml:2:7", "mine.yaml:3:14");
+        assertThat(run(build, "--aim", "loud").err()).contains("--aim", "'loud' is none of quiet, balanced, cold");
+        assertThat(run(build, "--check", mine, "--sheet").status()).isEqualTo(2);
+        assertThat(run(build, "--relays", "50 %,40 %").err()).contains("--render", "one to three rising speeds");
+        assertThat(run(build, "--sheet", "--to", folder.resolve("x.yaml")).status())
+                .isEqualTo(2);
+        assertThat(folder.resolve("x.yaml")).doesNotExist();
+    }
+}
