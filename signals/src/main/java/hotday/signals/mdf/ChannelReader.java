@@ -41,16 +41,17 @@ final class ChannelReader {
         return apart;
     }
 
-    /** Whether the record says that the value is none. */
+    /** Whether the record says that the value is none, or the bit that should say so lies nowhere. */
     static boolean isInvalid(Channel channel, RecordCursor record) {
         if ((channel.flags() & 1) != 0) {
             return true;
         }
-        return (channel.flags() & 2) != 0
-                && (record.validity()[record.validityAt() + (int) (channel.invalidBit() >> 3)]
-                                        >> (channel.invalidBit() & 7)
-                                & 1)
-                        != 0;
+        if ((channel.flags() & 2) == 0) {
+            return false;
+        }
+        long at = record.validityAt() + (channel.invalidBit() >> 3);
+        boolean missing = at < 0 || at >= record.validity().length;
+        return missing || (record.validity()[(int) at] >> (channel.invalidBit() & 7) & 1) != 0;
     }
 
     /**

@@ -151,7 +151,7 @@ final class FrameGroup {
 
     private boolean remote(RecordCursor record, double time, int bus, int id, boolean extended, Frame frame) {
         long length = parts.code().isPresent() ? Math.min(MOST_CLASSIC, code(record)) : length(record, 0);
-        if (length > MOST_CLASSIC) {
+        if (length < 0 || length > MOST_CLASSIC) {
             return false;
         }
         frame.set(time, bus, id, extended, NO_BYTES, 0, (int) length).as(Frame.Kind.REMOTE);
@@ -176,7 +176,7 @@ final class FrameGroup {
             room = values.length();
         }
         long length = length(record, room);
-        if (length > Math.min(room, Frame.LONGEST)) {
+        if (length < 0 || length > Math.min(room, Frame.LONGEST)) {
             return false;
         }
         frame.set(time, bus, id, extended, from, at, (int) length);
