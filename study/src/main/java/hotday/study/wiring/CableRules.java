@@ -166,7 +166,7 @@ final class CableRules {
             return rule;
         }
         double smaller = BladeFuse.ratingUpTo(loop.ampacity());
-        String todo = smaller >= wantedFuse()
+        String remedy = smaller >= wantedFuse()
                 ? say("take a fuse of %.0f A", smaller)
                 : Sizes.enough(
                                 wiring,
@@ -180,7 +180,7 @@ final class CableRules {
                 place("wiring.fuse.rating"),
                 say(
                         "the fuse of %.0f A lets more through than the %.0f A that the cable carries: %s",
-                        rating, loop.ampacity(), todo));
+                        rating, loop.ampacity(), remedy));
     }
 
     private Rule fuseStart() {
