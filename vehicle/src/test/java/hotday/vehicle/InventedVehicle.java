@@ -4,6 +4,7 @@ import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Optional;
@@ -128,7 +129,7 @@ public final class InventedVehicle {
                 electrical(),
                 new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing),
                 stack(radiatorWidth, share),
-                new VehicleSpec.FanSchedule(
+                new FanSchedule(
                         List.of(370.0, 380.0),
                         List.of(0.3, 1.0),
                         371,

@@ -2,8 +2,7 @@ package hotday.study.design;
 
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -40,7 +39,7 @@ public final class DesignJson {
     }
 
     private static void schedule(ObjectNode node, FanSchedule s) {
-        FanDetails d = s.details();
+        FanSchedule.Details d = s.details();
         curve(node.putArray("coolant"), "degC", s.coolantTemperature(), CELSIUS, 1, s.coolantDemand());
         node.put("on_degC", degrees(s.on()));
         node.put("off_degC", degrees(s.off()));

@@ -1,12 +1,7 @@
 package hotday.study.design;
 
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
-import hotday.vehicle.spec.VehicleSpec.FanAfterRun;
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanFloor;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
-import hotday.vehicle.spec.VehicleSpec.FanSlew;
-import hotday.vehicle.spec.VehicleSpec.FanSwitching;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -66,10 +61,10 @@ final class Knobs {
     private final double gearbox;
     private final double head;
     private final boolean cooled;
-    private final FanAfterRun afterRun;
+    private final FanSchedule.AfterRun afterRun;
 
     /** @param boiling coolant at which it boils less the sheet's margin, K */
-    Knobs(VehicleSpec spec, double boiling, FanAfterRun afterRun) {
+    Knobs(VehicleSpec spec, double boiling, FanSchedule.AfterRun afterRun) {
         opens = spec.thermostat().opens();
         hottest = Math.min(spec.limits().coolant(), boiling) - BEFORE_LIMIT;
         gearbox = spec.limits().gearbox() - GEARBOX_FULL;
@@ -107,13 +102,13 @@ final class Knobs {
                 headDemand,
                 List.of(tenth(gearbox - GEARBOX_SPAN), tenth(gearbox)),
                 List.of(LEAST, 1.0),
-                new FanDetails(
+                new FanSchedule.Details(
                         5.0,
                         HEAD_HYSTERESIS,
                         tenth(Math.min(full, hottest)),
-                        new FanFloor(0.0, tenth(opens + 2.0), 5 / 3.6, 10 / 3.6),
-                        new FanSwitching(3.0, 0.2, 0.15, LEAST, LEAST_ON, LEAST_OFF),
-                        new FanSlew(0.1, 0.05, 0.05, 0.15),
+                        new FanSchedule.Floor(0.0, tenth(opens + 2.0), 5 / 3.6, 10 / 3.6),
+                        new FanSchedule.Switching(3.0, 0.2, 0.15, LEAST, LEAST_ON, LEAST_OFF),
+                        new FanSchedule.Slew(0.1, 0.05, 0.05, 0.15),
                         afterRun));
     }
 

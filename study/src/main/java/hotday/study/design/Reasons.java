@@ -5,7 +5,7 @@ import hotday.core.unit.Quantity;
 import hotday.study.design.Judge.Demanded;
 import hotday.study.design.ScheduleReport.Reason;
 import hotday.vehicle.cases.Limit;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

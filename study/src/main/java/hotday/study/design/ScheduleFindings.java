@@ -6,9 +6,8 @@ import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.study.design.Judge.Demanded;
 import hotday.vehicle.cases.Limit;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -164,7 +163,7 @@ final class ScheduleFindings {
     }
 
     private void switching() {
-        FanDetails d = s.details();
+        FanSchedule.Details d = s.details();
         if (d.switching().on() > Math.max(0.4, s.coolantDemand().get(0) + 0.15)) {
             fault(
                     "start-demand-too-high",

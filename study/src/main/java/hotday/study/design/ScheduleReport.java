@@ -3,7 +3,7 @@ package hotday.study.design;
 import hotday.core.finding.Finding;
 import hotday.core.finding.Severity;
 import hotday.vehicle.cases.Limit;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package hotday.study.design;
 
 import hotday.study.design.Judge.Verdict;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;

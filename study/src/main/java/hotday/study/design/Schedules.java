@@ -1,10 +1,6 @@
 package hotday.study.design;
 
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanFloor;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
-import hotday.vehicle.spec.VehicleSpec.FanSlew;
-import hotday.vehicle.spec.VehicleSpec.FanSwitching;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 
 /** Schedules that others are held against. */
@@ -39,13 +35,13 @@ final class Schedules {
                 List.of(),
                 List.of(),
                 List.of(),
-                new FanDetails(
+                new FanSchedule.Details(
                         3.0,
                         25e3,
                         CELSIUS + 50,
-                        new FanFloor(0.0, CELSIUS + 90, 0.0, 0.0),
-                        new FanSwitching(0.0, 0.2, 0.15, 1.0, 0.0, 0.0),
-                        new FanSlew(AT_ONCE, AT_ONCE, AT_ONCE, 1.0),
-                        FanDetails.standard(on).afterRun()));
+                        new FanSchedule.Floor(0.0, CELSIUS + 90, 0.0, 0.0),
+                        new FanSchedule.Switching(0.0, 0.2, 0.15, 1.0, 0.0, 0.0),
+                        new FanSchedule.Slew(AT_ONCE, AT_ONCE, AT_ONCE, 1.0),
+                        FanSchedule.Details.standard(on).afterRun()));
     }
 }

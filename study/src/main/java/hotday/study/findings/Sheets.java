@@ -1,12 +1,12 @@
 package hotday.study.findings;
 
 import hotday.physics.cycle.Charge;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.VehicleSpec.AirConditioning;
 import hotday.vehicle.spec.VehicleSpec.Electrical;
 import hotday.vehicle.spec.VehicleSpec.Evaporator;
 import hotday.vehicle.spec.VehicleSpec.Fan;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec.GearboxFluid;
 import hotday.vehicle.spec.VehicleSpec.RefrigerantCircuit;
 import java.util.List;

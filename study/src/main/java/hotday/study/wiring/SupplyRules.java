@@ -3,6 +3,7 @@ package hotday.study.wiring;
 import hotday.core.finding.Severity;
 import hotday.core.unit.Quantity;
 import hotday.vehicle.sheet.BuildSheet;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.Wiring;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ final class SupplyRules {
 
     /** Demands between off and full that the schedule asks for. */
     private long steps() {
-        VehicleSpec.FanSchedule s = spec.schedule();
+        FanSchedule s = spec.schedule();
         Stream<Double> constant = s.headPressure().isEmpty() ? Stream.of(s.airConditioningDemand()) : Stream.empty();
         return Stream.of(s.coolantDemand().stream(), s.headDemand().stream(), s.gearboxDemand().stream(), constant)
                 .flatMap(x -> x)

@@ -1,11 +1,6 @@
 package hotday.vehicle.controller;
 
-import hotday.vehicle.spec.VehicleSpec.FanAfterRun;
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanFloor;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
-import hotday.vehicle.spec.VehicleSpec.FanSlew;
-import hotday.vehicle.spec.VehicleSpec.FanSwitching;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 import java.util.Objects;
 
@@ -199,7 +194,7 @@ public record Schedule(
      */
     public static Schedule of(FanSchedule sheet) {
         Schedule standard = standard();
-        FanDetails details = sheet.details();
+        FanSchedule.Details details = sheet.details();
         return new Schedule(
                 new Curve(
                         sampled(sheet.coolantTemperature(), Schedule::tenths, sheet.coolantDemand()),
@@ -219,11 +214,11 @@ public record Schedule(
                 afterRun(details.afterRun()));
     }
 
-    private static Floor floor(FanFloor floor) {
+    private static Floor floor(FanSchedule.Floor floor) {
         return new Floor(share(floor.demand()), tenths(floor.from()), speed(floor.below()), speed(floor.above()));
     }
 
-    private static Switching switching(FanSwitching s) {
+    private static Switching switching(FanSchedule.Switching s) {
         return new Switching(
                 ticks(s.startDelay()),
                 share(s.on()),
@@ -233,11 +228,11 @@ public record Schedule(
                 ticks(s.leastOff()));
     }
 
-    private static Slew slew(FanSlew slew, int restSpeed) {
+    private static Slew slew(FanSchedule.Slew slew, int restSpeed) {
         return new Slew(aTick(slew.up()), aTick(slew.upAtRest()), restSpeed, aTick(slew.down()), share(slew.dropOut()));
     }
 
-    private static AfterRun afterRun(FanAfterRun run) {
+    private static AfterRun afterRun(FanSchedule.AfterRun run) {
         return new AfterRun(
                 sampled(run.temperature(), Schedule::tenths, run.demand()),
                 tenths(run.from()),

@@ -1,6 +1,6 @@
 package hotday.vehicle.plant;
 
-import hotday.vehicle.spec.VehicleSpec;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 
 /**
@@ -22,7 +22,7 @@ final class FanDemand {
     private final double conditioning;
     private final double noAllowance; // K, coolant from which nothing is spared
 
-    FanDemand(VehicleSpec.FanSchedule s) {
+    FanDemand(FanSchedule s) {
         coolant = lead(s.coolantTemperature(), SPAN);
         coolantDemand = demand(s.coolantDemand());
         head = lead(s.headPressure(), SPAN_PRESSURE);

@@ -4,6 +4,7 @@ import hotday.core.table.Curve;
 import hotday.physics.component.WillansLine;
 import hotday.vehicle.airpath.Sealing;
 import hotday.vehicle.front.Lanes;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.VehicleSpec.CoreKind;
 import java.util.Arrays;
@@ -110,7 +111,7 @@ public final class Plant {
     }
 
     /** The same vehicle with another fan schedule. */
-    public Plant with(VehicleSpec.FanSchedule schedule) {
+    public Plant with(FanSchedule schedule) {
         return new Plant(loops, new FanDemand(schedule), k);
     }
 

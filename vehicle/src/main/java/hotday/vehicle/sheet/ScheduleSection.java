@@ -2,6 +2,7 @@ package hotday.vehicle.sheet;
 
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 
@@ -49,7 +50,7 @@ final class ScheduleSection {
     }
 
     /** @param cooled true for a car with air conditioning */
-    VehicleSpec.FanSchedule schedule(VehicleSpec.Limits limits, boolean cooled) {
+    FanSchedule schedule(VehicleSpec.Limits limits, boolean cooled) {
         List<List<Double>> curve = coolant();
         List<List<Double>> allowance = allowance();
         double on = s.value(
@@ -75,7 +76,7 @@ final class ScheduleSection {
         double cooling = constant();
         List<List<Double>> head = head(cooled);
         List<List<Double>> gearbox = gearbox();
-        return new VehicleSpec.FanSchedule(
+        return new FanSchedule(
                 Pairs.first(curve),
                 Pairs.second(curve),
                 on,
@@ -91,9 +92,9 @@ final class ScheduleSection {
     }
 
     /** What stands here is the standard schedule's where nothing is typed; it is no assumption about the vehicle. */
-    private VehicleSpec.FanDetails details(double on) {
-        VehicleSpec.FanDetails d = VehicleSpec.FanDetails.standard(on);
-        return new VehicleSpec.FanDetails(
+    private FanSchedule.Details details(double on) {
+        FanSchedule.Details d = FanSchedule.Details.standard(on);
+        return new FanSchedule.Details(
                 s.typedOr(
                         "gearbox_hysteresis", Quantity.TEMPERATURE_DIFFERENCE, "0.1 K", "40 K", d.gearboxHysteresis()),
                 s.typedOr("head_hysteresis", Quantity.PRESSURE_DIFFERENCE, "1 kPa", "1500 kPa", d.headHysteresis()),
@@ -112,26 +113,26 @@ final class ScheduleSection {
                         .orElse(d.afterRun()));
     }
 
-    private static VehicleSpec.FanFloor floor(Section f, VehicleSpec.FanFloor d) {
+    private static FanSchedule.Floor floor(Section f, FanSchedule.Floor d) {
         double below = f.typedOr("below", Quantity.SPEED, "0 km/h", "100 km/h", d.below());
         double above = f.typedOr("above", Quantity.SPEED, "0 km/h", "100 km/h", Math.max(below, d.above()));
         if (above < below) {
             f.fault("above", "'schedule.floor.above' must not lie below 'schedule.floor.below'");
         }
-        return new VehicleSpec.FanFloor(
+        return new FanSchedule.Floor(
                 share(f, "demand", d.demand()),
                 f.typedOr("from", Quantity.TEMPERATURE, "-50 degC", "150 degC", d.from()),
                 below,
                 above);
     }
 
-    private static VehicleSpec.FanSwitching switching(Section w, VehicleSpec.FanSwitching d) {
+    private static FanSchedule.Switching switching(Section w, FanSchedule.Switching d) {
         double on = w.typedOr("on", Quantity.RATIO, "1 %", "100 %", d.on());
         double off = share(w, "off", Math.min(on, d.off()));
         if (off > on) {
             w.fault("off", "'schedule.switching.off' must not lie above 'schedule.switching.on'");
         }
-        return new VehicleSpec.FanSwitching(
+        return new FanSchedule.Switching(
                 w.typedOr("start_delay", Quantity.TIME, "0 s", "10 min", d.startDelay()),
                 on,
                 off,
@@ -140,15 +141,15 @@ final class ScheduleSection {
                 w.typedOr("least_off", Quantity.TIME, "0 s", "10 min", d.leastOff()));
     }
 
-    private static VehicleSpec.FanSlew slew(Section w, VehicleSpec.FanSlew d) {
-        return new VehicleSpec.FanSlew(
+    private static FanSchedule.Slew slew(Section w, FanSchedule.Slew d) {
+        return new FanSchedule.Slew(
                 rate(w, "up", d.up()),
                 rate(w, "at_rest", d.upAtRest()),
                 rate(w, "down", d.down()),
                 share(w, "drop_out", d.dropOut()));
     }
 
-    private static VehicleSpec.FanAfterRun afterRun(Section a, VehicleSpec.FanAfterRun d) {
+    private static FanSchedule.AfterRun afterRun(Section a, FanSchedule.AfterRun d) {
         List<List<Double>> curve =
                 a.pairs("curve", Quantity.TEMPERATURE, "40 degC", "150 degC", Quantity.RATIO, "0 %", "100 %");
         Pairs.mustStandApart(a, "curve", curve, TEMPERATURE_STEP, "0.1 K");
@@ -157,7 +158,7 @@ final class ScheduleSection {
         if (until > from - 0.1 + 1e-9) {
             a.fault("until", "'schedule.after_run.until' must lie below 'schedule.after_run.from'");
         }
-        return new VehicleSpec.FanAfterRun(
+        return new FanSchedule.AfterRun(
                 curve.isEmpty() ? d.temperature() : Pairs.first(curve),
                 curve.isEmpty() ? d.demand() : Pairs.second(curve),
                 from,

@@ -3,12 +3,7 @@ package hotday.vehicle.sheet;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
-import hotday.vehicle.spec.VehicleSpec.FanAfterRun;
-import hotday.vehicle.spec.VehicleSpec.FanDetails;
-import hotday.vehicle.spec.VehicleSpec.FanFloor;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
-import hotday.vehicle.spec.VehicleSpec.FanSlew;
-import hotday.vehicle.spec.VehicleSpec.FanSwitching;
+import hotday.vehicle.spec.FanSchedule;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -53,8 +48,8 @@ public final class ScheduleText {
         line("  allowance_ends", temperature(s.details().allowanceEnds()));
     }
 
-    private void details(FanDetails d) {
-        FanFloor f = d.floor();
+    private void details(FanSchedule.Details d) {
+        FanSchedule.Floor f = d.floor();
         line(
                 "  floor",
                 map(
@@ -62,7 +57,7 @@ public final class ScheduleText {
                         "from", temperature(f.from()),
                         "below", speed(f.below()),
                         "above", speed(f.above())));
-        FanSwitching w = d.switching();
+        FanSchedule.Switching w = d.switching();
         line(
                 "  switching",
                 map(
@@ -72,7 +67,7 @@ public final class ScheduleText {
                         "least", share(w.least()),
                         "least_on", time(w.leastOn()),
                         "least_off", time(w.leastOff())));
-        FanSlew v = d.slew();
+        FanSchedule.Slew v = d.slew();
         line(
                 "  slew",
                 map(
@@ -84,7 +79,7 @@ public final class ScheduleText {
                         rate(v.down()),
                         "drop_out",
                         share(v.dropOut())));
-        FanAfterRun a = d.afterRun();
+        FanSchedule.AfterRun a = d.afterRun();
         line(
                 "  after_run",
                 map(

@@ -3,6 +3,7 @@ package hotday.vehicle.sheet;
 import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.Wiring;
 import java.util.ArrayList;
@@ -75,8 +76,7 @@ final class SheetReader {
         VehicleSpec.GearboxFluid fluid = new GearboxFluidSection(root, assumptions).fluid(gearboxes.coolers(), stack);
         VehicleSpec.Limits limits =
                 new LimitsSection(root, assumptions).limits(thermostat, conditioning, electrical.regulated());
-        VehicleSpec.FanSchedule schedule =
-                new ScheduleSection(root, assumptions).schedule(limits, conditioning.isPresent());
+        FanSchedule schedule = new ScheduleSection(root, assumptions).schedule(limits, conditioning.isPresent());
         return new BuildSheet(
                 new VehicleSpec(
                         name,

@@ -3,7 +3,7 @@ package hotday.vehicle.controller;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import hotday.physics.component.Evaporator;
 import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.io.IOException;
 import java.io.InputStream;
@@ -228,7 +229,7 @@ class BuildSheetTest {
         String cooled = least + "air_conditioning: {}\n";
         assertThat(read(least).vehicle().schedule().headPressure()).isEmpty();
         assertThat(read(cooled).vehicle().schedule().headPressure()).hasSize(5);
-        VehicleSpec.FanSchedule typed =
+        FanSchedule typed =
                 read(cooled + "schedule: {air_conditioning: 40 %}\n").vehicle().schedule();
         assertThat(typed.headPressure()).isEmpty();
         near(typed.airConditioningDemand(), 0.4);

@@ -8,7 +8,7 @@ import hotday.core.typed.Overlay;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.vehicle.controller.Schedule;
-import hotday.vehicle.spec.VehicleSpec.FanSchedule;
+import hotday.vehicle.spec.FanSchedule;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
