@@ -8,6 +8,7 @@ import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** An invented vehicle for tests: 2.0 l turbo diesel saloon. No real one. */
 public final class InventedVehicle {
@@ -141,7 +142,7 @@ public final class InventedVehicle {
                         List.of(),
                         List.of(378.15, 392.15),
                         List.of(0.3, 1.0)),
-                new VehicleSpec.Limits(388.15, 3, 394.15, 2.9e6, 285.15, 12.6));
+                new VehicleSpec.Limits(388.15, 3, 394.15, 2.9e6, 285.15, 12.6, OptionalDouble.empty()));
     }
 
     private static VehicleSpec.Converter converter() {

@@ -85,7 +85,8 @@ final class DesignText {
         return switch (limit) {
             case HEAD_PRESSURE -> String.format(Locale.ROOT, "%.1f bar", room / 1e5);
             case SUPPLY -> display.format(Quantity.VOLTAGE, room);
-            case COOLANT, BOILING, GEARBOX, CABIN_COOLING -> display.format(Quantity.TEMPERATURE_DIFFERENCE, room);
+            case COOLANT, BOILING, GEARBOX, CABIN_COOLING, CHARGE_AIR ->
+                display.format(Quantity.TEMPERATURE_DIFFERENCE, room);
         };
     }
 }

@@ -162,6 +162,7 @@ final class PredictText {
             case HEAD_PRESSURE -> "more air over the condenser: fan, shroud, sealing; or a larger condenser.";
             case CABIN_COOLING -> "a larger compressor or evaporator, a higher idle, or less air from outside.";
             case SUPPLY -> "a larger alternator, a higher idle or a fan that needs less.";
+            case CHARGE_AIR -> "a larger charge-air cooler, nothing hot in front of it, or less boost.";
         };
     }
 

@@ -45,6 +45,10 @@ public final class DesignJson {
         node.put("off_degC", degrees(s.off()));
         curve(node.putArray("gearbox"), "degC", s.gearboxTemperature(), CELSIUS, 1, s.gearboxDemand());
         node.put("gearbox_hysteresis_K", d.gearboxHysteresis());
+        s.chargeAir().ifPresent(c -> {
+            curve(node.putArray("charge_air"), "degC", c.temperature(), CELSIUS, 1, c.demand());
+            node.put("charge_air_hysteresis_K", c.hysteresis());
+        });
         curve(node.putArray("head_pressure"), "kPa_abs", s.headPressure(), 0, 1e3, s.headDemand());
         node.put("head_hysteresis_kPa", d.headHysteresis() / 1e3);
         node.put("air_conditioning_percent", 100 * s.airConditioningDemand());
@@ -130,7 +134,7 @@ public final class DesignJson {
         return switch (limit) {
             case HEAD_PRESSURE -> "_kPa";
             case SUPPLY -> "_V";
-            case COOLANT, BOILING, GEARBOX, CABIN_COOLING -> "_K";
+            case COOLANT, BOILING, GEARBOX, CABIN_COOLING, CHARGE_AIR -> "_K";
         };
     }
 

@@ -4,6 +4,8 @@ import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What may be turned in a schedule, each between two bounds that follow from the vehicle, as numbers of 0 to 1. Schedules come out in the
@@ -29,6 +31,10 @@ final class Knobs {
 
     private static final double GEARBOX_FULL = 3.0; // K before its limit
     private static final double GEARBOX_SPAN = 12.0; // K
+    /** K before its limit: a step of the sensor and what its lag hides. */
+    private static final double CHARGE_FULL = 2.0;
+    /** K: charge air follows the pedal within seconds, and by the time it gets so far a fan should have come up to speed. */
+    private static final double CHARGE_SPAN = 10.0;
 
     /** What is turned, in this order. */
     private enum Knob {
@@ -59,6 +65,7 @@ final class Knobs {
     private final double opens;
     private final double hottest;
     private final double gearbox;
+    private final Optional<FanSchedule.ChargeAirCurve> chargeAir;
     private final double head;
     private final boolean cooled;
     private final FanSchedule.AfterRun afterRun;
@@ -68,9 +75,19 @@ final class Knobs {
         opens = spec.thermostat().opens();
         hottest = Math.min(spec.limits().coolant(), boiling) - BEFORE_LIMIT;
         gearbox = spec.limits().gearbox() - GEARBOX_FULL;
+        chargeAir = chargeAir(spec.limits().chargeAir());
         head = spec.limits().headPressure() - BEFORE_HEAD;
         cooled = spec.airConditioning().isPresent();
         this.afterRun = afterRun;
+    }
+
+    private static Optional<FanSchedule.ChargeAirCurve> chargeAir(OptionalDouble limit) {
+        return limit.stream()
+                .mapToObj(l -> new FanSchedule.ChargeAirCurve(
+                        List.of(tenth(l - CHARGE_FULL - CHARGE_SPAN), tenth(l - CHARGE_FULL)),
+                        List.of(LEAST, 1.0),
+                        FanSchedule.ChargeAirCurve.HYSTERESIS))
+                .findFirst();
     }
 
     /** The schedule of a setting, each of 0..1. */
@@ -102,6 +119,7 @@ final class Knobs {
                 headDemand,
                 List.of(tenth(gearbox - GEARBOX_SPAN), tenth(gearbox)),
                 List.of(LEAST, 1.0),
+                chargeAir,
                 new FanSchedule.Details(
                         5.0,
                         HEAD_HYSTERESIS,

@@ -16,7 +16,7 @@ import java.util.function.Supplier;
 /**
  * A schedule as a controller wants it, with what it errs by and what that costs.
  *
- * @param coolant, gearbox, head, allowance the curves as tables; empty where the schedule has none
+ * @param coolant, gearbox, chargeAir, head, allowance the curves as tables; empty where the schedule has none
  * @param duty how the fan is told; empty for an output in percent
  * @param relays instead of a duty
  * @param error by how much the fan may turn slower than the schedule asks, 0..1
@@ -25,6 +25,7 @@ import java.util.function.Supplier;
 public record Rendering(
         Optional<CurveTable> coolant,
         Optional<CurveTable> gearbox,
+        Optional<CurveTable> chargeAir,
         Optional<CurveTable> head,
         Optional<CurveTable> allowance,
         Optional<DutyMap> duty,
@@ -62,15 +63,18 @@ public record Rendering(
                 s.coolantTemperature(), s.coolantDemand(), has.temperature(), has.points(), has.temperatureStep());
         Optional<CurveTable> gearbox = table(
                 s.gearboxTemperature(), s.gearboxDemand(), has.temperature(), has.points(), has.temperatureStep());
+        Optional<CurveTable> charge = s.chargeAir()
+                .flatMap(c ->
+                        table(c.temperature(), c.demand(), has.temperature(), has.points(), has.temperatureStep()));
         Optional<CurveTable> head =
                 table(s.headPressure(), s.headDemand(), has.pressure(), has.points(), has.pressureStep());
         Optional<CurveTable> allowance =
                 table(s.allowanceSpeed(), s.allowance(), has.speed(), has.points(), has.speedStep());
-        VehicleSpec other = spec.with(tabled(s, coolant, gearbox, head, allowance));
+        VehicleSpec other = spec.with(tabled(s, coolant, gearbox, charge, head, allowance));
         Optional<Relays> relays = has.relays().map(speeds -> new RelaySearch(other, all, aim, speeds).best());
         Supplier<FanDrive> drive = relays.<Supplier<FanDrive>>map(r -> r::drive)
                 .orElseGet(() -> () -> has.duty().<FanDrive>map(d -> d).orElse(FanDrive.DIRECT));
-        double error = error(coolant, gearbox, head, allowance)
+        double error = error(List.of(coolant, gearbox, charge, head), allowance)
                 + relays.map(Relays::error)
                         .orElseGet(() -> has.duty().map(DutyMap::error).orElse(0.0));
         Plant plant = Plant.compile(spec);
@@ -78,7 +82,7 @@ public record Rendering(
         double[] bound = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL.with(() -> slower(error)));
         double[] rendered = ScheduledCeilings.of(other, plant, cases, Hardware.USUAL.with(drive));
         return new Rendering(
-                coolant, gearbox, head, allowance, has.duty(), relays, error, cases, designed, bound, rendered);
+                coolant, gearbox, charge, head, allowance, has.duty(), relays, error, cases, designed, bound, rendered);
     }
 
     /** A fan that is as slow as an error may make it; one that is asked for everything gives it. */
@@ -90,13 +94,9 @@ public record Rendering(
         return x.size() < 2 ? Optional.empty() : Optional.of(CurveTable.of(x, demand, unit, points, step));
     }
 
-    private static double error(
-            Optional<CurveTable> coolant,
-            Optional<CurveTable> gearbox,
-            Optional<CurveTable> head,
-            Optional<CurveTable> allowance) {
+    private static double error(List<Optional<CurveTable>> all, Optional<CurveTable> allowance) {
         double curves = 0.0;
-        for (Optional<CurveTable> each : List.of(coolant, gearbox, head)) {
+        for (Optional<CurveTable> each : all) {
             curves = Math.max(curves, each.map(CurveTable::error).orElse(0.0));
         }
         return curves + allowance.map(CurveTable::error).orElse(0.0);
@@ -106,6 +106,7 @@ public record Rendering(
             FanSchedule s,
             Optional<CurveTable> coolant,
             Optional<CurveTable> gearbox,
+            Optional<CurveTable> charge,
             Optional<CurveTable> head,
             Optional<CurveTable> allowance) {
         return new FanSchedule(
@@ -120,6 +121,9 @@ public record Rendering(
                 head.map(CurveTable::shares).orElse(s.headDemand()),
                 gearbox.map(CurveTable::si).orElse(s.gearboxTemperature()),
                 gearbox.map(CurveTable::shares).orElse(s.gearboxDemand()),
+                s.chargeAir()
+                        .map(c -> charge.map(t -> new FanSchedule.ChargeAirCurve(t.si(), t.shares(), c.hysteresis()))
+                                .orElse(c)),
                 s.details());
     }
 
@@ -128,6 +132,7 @@ public record Rendering(
         List<Named> all = new ArrayList<>();
         coolant.ifPresent(t -> all.add(new Named("coolant", Quantity.TEMPERATURE, t)));
         gearbox.ifPresent(t -> all.add(new Named("gearbox", Quantity.TEMPERATURE, t)));
+        chargeAir.ifPresent(t -> all.add(new Named("charge_air", Quantity.TEMPERATURE, t)));
         head.ifPresent(t -> all.add(new Named("head_pressure", Quantity.PRESSURE_ABSOLUTE, t)));
         allowance.ifPresent(t -> all.add(new Named("allowance", Quantity.SPEED, t)));
         return all;

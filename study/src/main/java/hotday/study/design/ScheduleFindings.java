@@ -46,6 +46,7 @@ final class ScheduleFindings {
         coolant();
         head();
         gearbox();
+        chargeAir();
         switching();
         afterRun();
         return all;
@@ -162,6 +163,38 @@ final class ScheduleFindings {
         }
     }
 
+    private void chargeAir() {
+        if (spec.limits().chargeAir().isEmpty()) {
+            return;
+        }
+        double limit = spec.limits().chargeAir().getAsDouble();
+        if (s.chargeAir().isEmpty()) {
+            fault(
+                    "charge-air-curve-missing",
+                    "charge_air",
+                    "nothing asks for the fan when the charge air gets hot, the limit is " + temperature(limit)
+                            + ": ask for the whole fan " + difference(2.0) + " below");
+            return;
+        }
+        FanSchedule.ChargeAirCurve curve = s.chargeAir().get();
+        int n = curve.temperature().size() - 1;
+        if (curve.temperature().get(n) >= limit || curve.demand().get(n) < 1.0) {
+            fault(
+                    "charge-air-curve-too-late",
+                    "charge_air",
+                    "the charge-air curve reaches " + share(curve.demand().get(n)) + " at "
+                            + temperature(curve.temperature().get(n)) + ", the limit is " + temperature(limit)
+                            + ": ask for the whole fan " + difference(2.0) + " below");
+        }
+        if (curve.hysteresis() < 2 * SENSOR_STEP) {
+            fault(
+                    "hysteresis-too-small",
+                    "charge_air_hysteresis",
+                    "charge_air_hysteresis is " + difference(curve.hysteresis())
+                            + ", the sensor counts in steps of 1 K: the fan chatters; leave 2 K at least");
+        }
+    }
+
     private void switching() {
         FanSchedule.Details d = s.details();
         if (d.switching().on() > Math.max(0.4, s.coolantDemand().get(0) + 0.15)) {
@@ -230,6 +263,7 @@ final class ScheduleFindings {
             case GEARBOX -> "gearbox";
             case HEAD_PRESSURE, CABIN_COOLING -> "head_pressure";
             case SUPPLY -> "floor";
+            case CHARGE_AIR -> "charge_air";
         };
     }
 
@@ -350,7 +384,7 @@ final class ScheduleFindings {
         return switch (limit) {
             case HEAD_PRESSURE -> String.format(Locale.ROOT, "%.1f bar", room / 1e5);
             case SUPPLY -> display.format(Quantity.VOLTAGE, room);
-            case COOLANT, BOILING, GEARBOX, CABIN_COOLING -> difference(room);
+            case COOLANT, BOILING, GEARBOX, CABIN_COOLING, CHARGE_AIR -> difference(room);
         };
     }
 }

@@ -35,14 +35,17 @@ public final class ControllerExport {
         Map<String, String> places = Map.of(
                 "TITLE", Template.comment(title),
                 "SCHEDULE", ControllerNumbers.of(schedule),
-                "LIMITS", ControllerNumbers.of(limits));
+                "LIMITS", ControllerNumbers.of(limits),
+                "INPUTS", schedule.hasChargeAir() ? "eight" : "seven");
         for (String name : List.of(
                 "fan_controller.h",
                 "fan_controller.c",
                 "compressor_rules.h",
                 "compressor_rules.c",
                 "controller_test.c")) {
-            files.put(name, Template.filled(name, places));
+            String filled = Template.filled(name, places);
+            String without = Template.marked(filled, "NO_CHARGE_AIR", !schedule.hasChargeAir());
+            files.put(name, Template.marked(without, "CHARGE_AIR", schedule.hasChargeAir()));
         }
         ControllerVectors vectors = new ControllerVectors(schedule, limits);
         vectors.random(TICKS, SEED);

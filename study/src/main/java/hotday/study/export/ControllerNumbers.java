@@ -19,6 +19,11 @@ final class ControllerNumbers {
         curve(out, "AC", s.airConditioning().demand());
         number(out, "AC_ON", s.airConditioning().on());
         number(out, "AC_OFF", s.airConditioning().off());
+        if (s.hasChargeAir()) {
+            curve(out, "CHARGE_AIR", s.chargeAir().demand());
+            number(out, "CHARGE_AIR_ON", s.chargeAir().on());
+            number(out, "CHARGE_AIR_OFF", s.chargeAir().off());
+        }
         curve(out, "ALLOWANCE", s.allowance().demand());
         number(out, "ALLOWANCE_HOTTEST", s.allowance().hottest());
         number(out, "FLOOR_DEMAND", s.floor().demand());

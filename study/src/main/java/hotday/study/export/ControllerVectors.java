@@ -15,6 +15,7 @@ public final class ControllerVectors {
 
     private final Controller fan;
     private final CompressorRules compressor;
+    private final boolean chargeAir;
     private final Inputs fanInputs = new Inputs();
     private final CompressorInputs compressorInputs = new CompressorInputs();
     private final StringBuilder lines = new StringBuilder();
@@ -24,15 +25,19 @@ public final class ControllerVectors {
     /** From the state at power-up on. */
     public ControllerVectors(Schedule schedule, CompressorLimits limits) {
         this.fan = new Controller(schedule);
+        this.chargeAir = schedule.hasChargeAir();
         this.compressor = new CompressorRules(limits);
     }
 
-    /** A tick of the fan controller, in its own units. */
-    public void fan(boolean run, int coolant, int gearbox, int head, boolean ac, int speed, int battery) {
-        fanInputs.set(run, coolant, gearbox, head, ac, speed, battery);
+    /** A tick of the fan controller, in its own units; charge air stands in its line only where the schedule has a curve for it. */
+    public void fan(boolean run, int coolant, int gearbox, int head, boolean ac, int speed, int battery, int charge) {
+        fanInputs.set(run, coolant, gearbox, head, ac, speed, battery, charge);
         int output = fan.step(fanInputs);
         fanOn += fan.on() ? 1 : 0;
         line('f', bit(run), coolant, gearbox, head, bit(ac), speed, battery);
+        if (chargeAir) {
+            lines.append(' ').append(charge);
+        }
         values(output, fan.want(), fan.source().ordinal(), bit(fan.on()), bit(fan.fault()));
     }
 
@@ -85,7 +90,8 @@ public final class ControllerVectors {
                     at.value(3, 0, 3500),
                     at.flag(4, 60),
                     at.value(5, -20, 1500),
-                    at.value(6, 11_000, 14_500));
+                    at.value(6, 11_000, 14_500),
+                    chargeAir ? at.value(14, 200, 1000) : 0);
             compressor(
                     at.flag(7, 120),
                     at.value(8, -1, 12),
@@ -116,7 +122,7 @@ public final class ControllerVectors {
 
     /** Inputs that move in small steps and jump now and then. */
     private static final class Wander {
-        private static final int INPUTS = 14;
+        private static final int INPUTS = 15;
         private final SplittableRandom random;
         private final int[] now = new int[INPUTS];
         private final boolean[] begun = new boolean[INPUTS];

@@ -20,6 +20,11 @@ final class Template {
         return text;
     }
 
+    /** Lines that begin with a mark such as {@code @CHARGE_AIR@}: kept without it, or taken out. */
+    static String marked(String text, String mark, boolean kept) {
+        return kept ? text.replace("@" + mark + "@", "") : text.replaceAll("(?m)^@" + mark + "@.*\\n", "");
+    }
+
     private static String text(String name) {
         try (InputStream in = Template.class.getResourceAsStream(name)) {
             if (in == null) {

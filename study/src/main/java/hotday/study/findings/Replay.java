@@ -85,6 +85,7 @@ final class Replay {
         seen.airConditioning(running && run.get(Input.COMPRESSOR) > 0.5);
         seen.coolantTemperature(run.coolantReading());
         seen.gearboxTemperature(run.get(State.SUMP));
+        seen.chargeAirTemperature(run.get(Output.CHARGE_TEMPERATURE));
         seen.headPressure(run.get(Output.HEAD_PRESSURE));
         seen.roadSpeed(run.get(Input.SPEED));
         seen.batteryVoltage(run.get(Output.BUS));

@@ -67,6 +67,7 @@ public final class RoadMapChart {
                     case HEAD_PRESSURE -> "A/C head";
                     case CABIN_COOLING -> "cabin";
                     case SUPPLY -> "supply";
+                    case CHARGE_AIR -> "charge air";
                 })
                 .orElse("");
     }

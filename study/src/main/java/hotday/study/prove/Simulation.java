@@ -47,6 +47,7 @@ final class Simulation {
         seen.running(running);
         seen.airConditioning(running && (branch.airConditioning() || run.get(Input.COMPRESSOR) > 0.5));
         seen.coolantTemperature(run.coolantReading());
+        seen.chargeAirTemperature(run.get(Output.CHARGE_TEMPERATURE));
         seen.headPressure(run.get(Output.HEAD_PRESSURE));
         seen.roadSpeed(run.get(Input.SPEED));
         for (int tick = 0; tick < Math.round(step * Controller.RATE); tick++) {

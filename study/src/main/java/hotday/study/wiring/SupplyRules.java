@@ -60,7 +60,13 @@ final class SupplyRules {
     private long steps() {
         FanSchedule s = spec.schedule();
         Stream<Double> constant = s.headPressure().isEmpty() ? Stream.of(s.airConditioningDemand()) : Stream.empty();
-        return Stream.of(s.coolantDemand().stream(), s.headDemand().stream(), s.gearboxDemand().stream(), constant)
+        Stream<Double> charge = s.chargeAir().stream().flatMap(c -> c.demand().stream());
+        return Stream.of(
+                        s.coolantDemand().stream(),
+                        s.headDemand().stream(),
+                        s.gearboxDemand().stream(),
+                        charge,
+                        constant)
                 .flatMap(x -> x)
                 .filter(d -> d > 0.0 && d < 1.0)
                 .distinct()

@@ -4,7 +4,7 @@
  *   cc -std=c99 -Wall -Wextra -Werror fan_controller.c compressor_rules.c controller_test.c -o controller_test
  *   ./controller_test controller_vectors.txt
  *
- * A line a tick: "f" and the seven inputs of the fan controller, then output, want, source, on, fault; or "c" and the nine
+ * A line a tick: "f" and the @INPUTS@ inputs of the fan controller, then output, want, source, on, fault; or "c" and the nine
  * inputs of the compressor's rules, then engaged, announced, hold.
  */
 #include "compressor_rules.h"
@@ -14,13 +14,17 @@
 
 static int fan(fan_state *s, const char *text)
 {
-    int in[7];
+@NO_CHARGE_AIR@    int in[7];
+@CHARGE_AIR@    int in[8];
     int out[5];
     fan_inputs at;
     if (sscanf(
-            text, "f %d %d %d %d %d %d %d %d %d %d %d %d", &in[0], &in[1], &in[2], &in[3], &in[4], &in[5], &in[6],
-            &out[0], &out[1], &out[2], &out[3], &out[4])
-        != 12) {
+@NO_CHARGE_AIR@            text, "f %d %d %d %d %d %d %d %d %d %d %d %d", &in[0], &in[1], &in[2], &in[3], &in[4], &in[5], &in[6],
+@NO_CHARGE_AIR@            &out[0], &out[1], &out[2], &out[3], &out[4])
+@NO_CHARGE_AIR@        != 12) {
+@CHARGE_AIR@            text, "f %d %d %d %d %d %d %d %d %d %d %d %d %d", &in[0], &in[1], &in[2], &in[3], &in[4], &in[5], &in[6],
+@CHARGE_AIR@            &in[7], &out[0], &out[1], &out[2], &out[3], &out[4])
+@CHARGE_AIR@        != 13) {
         return 0;
     }
     at.run = (uint8_t)in[0];
@@ -30,6 +34,7 @@ static int fan(fan_state *s, const char *text)
     at.ac = (uint8_t)in[4];
     at.speed = in[5];
     at.battery = in[6];
+@CHARGE_AIR@    at.charge_air = in[7];
     return fan_step(s, &at) == out[0] && s->want == out[1] && s->source == out[2] && s->on == out[3]
         && s->fault == out[4];
 }

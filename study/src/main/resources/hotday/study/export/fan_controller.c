@@ -86,12 +86,14 @@ static void curves(fan_state *s, const fan_inputs *in)
     s->coolant_latch = latched(s->coolant_latch, s->held, COOLANT_ON, COOLANT_OFF);
     s->gearbox_latch = latched(s->gearbox_latch, in->gearbox, GEARBOX_ON, GEARBOX_OFF);
     s->ac_latch = latched(s->ac_latch, in->head_pressure, AC_ON, AC_OFF) && in->ac;
+@CHARGE_AIR@    s->charge_air_latch = latched(s->charge_air_latch, in->charge_air, CHARGE_AIR_ON, CHARGE_AIR_OFF);
     s->want = 0;
     s->source = FAN_SOURCE_NONE;
     coolant = s->coolant_latch ? CURVE(COOLANT, s->held) : 0;
     raise_to(s, s->fault ? SENSOR_DEMAND : coolant, FAN_SOURCE_COOLANT);
     raise_to(s, s->gearbox_latch ? CURVE(GEARBOX, in->gearbox) : 0, FAN_SOURCE_GEARBOX);
     raise_to(s, s->ac_latch ? CURVE(AC, in->head_pressure) : 0, FAN_SOURCE_AC);
+@CHARGE_AIR@    raise_to(s, s->charge_air_latch ? CURVE(CHARGE_AIR, in->charge_air) : 0, FAN_SOURCE_CHARGE_AIR);
 }
 
 /* 4 */
@@ -121,6 +123,7 @@ static void engine_off(fan_state *s, const fan_inputs *in)
     s->coolant_latch = 0;
     s->gearbox_latch = 0;
     s->ac_latch = 0;
+@CHARGE_AIR@    s->charge_air_latch = 0;
     s->slow = 0;
     if (s->after_run) {
         s->after_run_ticks = counted(s->after_run_ticks);

@@ -20,6 +20,7 @@ typedef struct {
     uint8_t ac;            /* compressor asked for and allowed */
     int32_t speed;         /* 0.1 km/h */
     int32_t battery;       /* mV */
+@CHARGE_AIR@    int32_t charge_air;    /* 0.1 degC, behind its cooler */
 } fan_inputs;
 
 #define FAN_SOURCE_NONE 0
@@ -28,6 +29,7 @@ typedef struct {
 #define FAN_SOURCE_AC 3
 #define FAN_SOURCE_FLOOR 4
 #define FAN_SOURCE_AFTER_RUN 5
+@CHARGE_AIR@#define FAN_SOURCE_CHARGE_AIR 6
 
 /* What it remembers, and what it says. Fill it with fan_start and leave it alone. */
 typedef struct {
@@ -40,6 +42,7 @@ typedef struct {
     uint8_t coolant_latch;
     uint8_t gearbox_latch;
     uint8_t ac_latch;
+@CHARGE_AIR@    uint8_t charge_air_latch;
     uint8_t slow; /* counts as at rest */
     uint8_t after_run;
     int32_t after_run_ticks;

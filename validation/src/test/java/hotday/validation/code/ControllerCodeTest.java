@@ -2,6 +2,7 @@ package hotday.validation.code;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hotday.core.typed.Overlay;
 import hotday.study.demo.DemoShop;
 import hotday.study.export.ControllerExport;
 import hotday.study.export.ControllerVectors;
@@ -12,6 +13,7 @@ import hotday.vehicle.sheet.BuildSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -45,6 +47,31 @@ final class ControllerCodeTest {
         assertThat(answer.text()).contains("line 1 does not come out as written");
     }
 
+    /** Charge air is in the code of a schedule that has a curve for it, and in no other. */
+    @Test
+    void aBuildWithAChargeAirCurve() throws IOException {
+        Path build = DemoShop.create(folder.resolve("shop")).build("oxbow");
+        Path without = folder.resolve("without");
+        ControllerExport.write(BuildSheet.read(build).vehicle(), without);
+        Path with = folder.resolve("with");
+        Overlay curve = Overlay.of("test", List.of("schedule.charge_air=[[55 degC, 25 %], [70 degC, 100 %]]"));
+        ControllerExport.write(BuildSheet.read(build, curve).vehicle(), with);
+        for (String name : new String[] {"fan_controller.h", "fan_controller.c", "controller_test.c"}) {
+            assertThat(Files.readString(without.resolve(name)))
+                    .doesNotContainIgnoringCase("charge_air")
+                    .doesNotContain("@");
+            assertThat(Files.readString(with.resolve(name)))
+                    .contains("charge_air")
+                    .doesNotContain("@");
+        }
+        Gcc.compile(with, SOURCES);
+        Gcc.assertAsWritten(with, with.resolve("controller_vectors.txt"));
+        assertThat(Files.readString(with.resolve("controller_vectors.txt")))
+                .containsPattern("(?m)^f (-?\\d+ ){10}6 1 0$"); // charge air decides, the fan runs
+        Gcc.compile(without, SOURCES);
+        Gcc.assertAsWritten(without, without.resolve("controller_vectors.txt"));
+    }
+
     @Test
     @Tag("slow")
     void aMillionRandomTicksOfStandardAndRandomSchedulesComeOutTheSame() throws IOException {
@@ -70,6 +97,7 @@ final class ControllerCodeTest {
         int onCoolant = r.nextInt(850, 1050);
         int onGearbox = r.nextInt(850, 1050);
         int onHead = r.nextInt(900, 1800);
+        int onCharge = r.nextInt(300, 800);
         int off = r.nextInt(1, 4000);
         int begin = r.nextInt(900, 1100);
         int below = r.nextInt(0, 100);
@@ -77,6 +105,9 @@ final class ControllerCodeTest {
                 new Schedule.Curve(curve(r, 850, 1200), onCoolant, onCoolant - r.nextInt(1, 60)),
                 new Schedule.Curve(curve(r, 850, 1200), onGearbox, onGearbox - r.nextInt(1, 60)),
                 new Schedule.Curve(curve(r, 800, 2500), onHead, onHead - r.nextInt(1, 400)),
+                r.nextInt(3) == 0
+                        ? Schedule.Curve.NONE
+                        : new Schedule.Curve(curve(r, 200, 1000), onCharge, onCharge - r.nextInt(1, 60)),
                 new Schedule.Allowance(curve(r, 0, 1400), r.nextInt(950, 1150)),
                 new Schedule.Floor(r.nextInt(0, 5000), r.nextInt(800, 1000), below, below + r.nextInt(0, 100)),
                 new Schedule.Sensor(r.nextInt(1, 40), r.nextInt(1, 80), r.nextInt(0, 10_001), r.nextInt(-100, 1000)),

@@ -35,6 +35,7 @@ final class Controls {
     private FanDrive drive;
     private double coolant; // as the lagging sensors have them, K
     private double gearbox;
+    private double chargeAir;
     private boolean cutOut;
 
     Controls(VehicleSpec spec, Hardware hardware) {
@@ -56,6 +57,7 @@ final class Controls {
         drive = drives.get();
         coolant = run.coolantReading();
         gearbox = run.get(State.SUMP);
+        chargeAir = run.get(Output.CHARGE_TEMPERATURE);
         for (int i = 0; i < warmUp * Controller.RATE; i++) {
             tick(run, phase);
         }
@@ -72,6 +74,7 @@ final class Controls {
         seen.airConditioning(running && compressor.requested());
         seen.coolantTemperature(sensing.temperature(coolant));
         seen.gearboxTemperature(sensing.temperature(gearbox));
+        seen.chargeAirTemperature(sensing.temperature(chargeAir));
         seen.headPressure(sensing.pressure(run.get(Output.HEAD_PRESSURE)));
         seen.roadSpeed(run.get(Input.SPEED));
         seen.batteryVoltage(run.get(Output.BUS));
@@ -82,6 +85,7 @@ final class Controls {
     private void sense(Run run) {
         coolant = sensing.lagged(coolant, run.coolantReading(), TICK);
         gearbox = sensing.lagged(gearbox, run.get(State.SUMP), TICK);
+        chargeAir = sensing.lagged(chargeAir, run.get(Output.CHARGE_TEMPERATURE), TICK);
     }
 
     /** What decides the fan's demand at present. */

@@ -15,7 +15,9 @@ public enum Limit {
     /** Evaporating temperature low enough to cool the cabin. */
     CABIN_COOLING("cabin-cooling", "cabin cooling", Quantity.TEMPERATURE, 1.0, 1.0),
     /** Supply voltage; the only one that must not be passed downwards. */
-    SUPPLY("supply", "supply voltage", Quantity.VOLTAGE, -1.0, 0.02);
+    SUPPLY("supply", "supply voltage", Quantity.VOLTAGE, -1.0, 0.02),
+    /** Charge air behind its cooler, where the sheet states a limit. */
+    CHARGE_AIR("charge-air", "charge-air temperature", Quantity.TEMPERATURE, 1.0, 1.0);
 
     private final String id;
     private final String title;

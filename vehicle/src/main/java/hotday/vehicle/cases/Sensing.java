@@ -3,8 +3,8 @@ package hotday.vehicle.cases;
 /**
  * What stands between a value and the controllers that read it: a lag of first order, then steps.
  *
- * @param coolantStep steps of coolant and gearbox fluid temperature, K; 0 for the controllers' own 0.1 K
- * @param coolantLag time constant of those sensors in moving liquid, s
+ * @param coolantStep steps of coolant, gearbox fluid and charge air temperature, K; 0 for the controllers' own 0.1 K
+ * @param coolantLag time constant of those sensors in what moves past them, s
  * @param pressureStep steps of head pressure, Pa; 0 for the controllers' own 1 kPa
  */
 public record Sensing(double coolantStep, double coolantLag, double pressureStep) {

@@ -37,6 +37,8 @@ public final class Trial {
     };
     /** s over which cabin cooling and supply are averaged. */
     private static final double MEAN = 60.0;
+    /** s over which charge air is averaged: what the metal of cooler and manifold takes off short pulls; from memory. */
+    private static final double CHARGE_MEAN = 20.0;
     /** s that a soaked cabin is given before its cooling counts. */
     private static final double PULL_DOWN = 600.0;
     /** s of settled driving that the controllers have behind them. */
@@ -57,6 +59,7 @@ public final class Trial {
     private final Controls controls;
     private final double pressure;
     private final double boiling;
+    private final boolean charged;
     private final double[] limits = new double[LIMITS.length];
     private final double[] worst = new double[LIMITS.length];
     private final double[] noted = new double[LIMITS.length]; // worst when it last came noticeably closer
@@ -65,6 +68,7 @@ public final class Trial {
     private boolean found;
     private double cooling;
     private double supply;
+    private double chargeAir;
     private double untilCooled;
 
     public Trial(VehicleSpec spec, Plant plant, Case kase) {
@@ -90,6 +94,8 @@ public final class Trial {
         limits[Limit.HEAD_PRESSURE.ordinal()] = l.headPressure();
         limits[Limit.CABIN_COOLING.ordinal()] = l.evaporating();
         limits[Limit.SUPPLY.ordinal()] = l.supply();
+        charged = l.chargeAir().isPresent();
+        limits[Limit.CHARGE_AIR.ordinal()] = l.chargeAir().orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Boiling point at cap and altitude, K. */
@@ -113,6 +119,7 @@ public final class Trial {
         return kase.judges(limit)
                 && switch (limit) {
                     case HEAD_PRESSURE, CABIN_COOLING -> conditioned;
+                    case CHARGE_AIR -> charged;
                     case COOLANT, BOILING, GEARBOX, SUPPLY -> true;
                 };
     }
@@ -322,13 +329,15 @@ public final class Trial {
     private void startMeans() {
         cooling = run.get(State.EVAPORATING);
         supply = run.get(Output.BUS);
+        chargeAir = run.get(Output.CHARGE_TEMPERATURE);
         untilCooled = 0.0;
     }
 
-    /** Cabin cooling and supply are judged by their means: a clutch that cycles or a fan that starts does no harm. */
+    /** Cabin cooling, supply and charge air are judged by their means: a clutch that cycles, a fan that starts, a short pull do no harm. */
     private void followMeans(Phase phase, double step) {
         double share = step / MEAN;
         supply += share * (run.get(Output.BUS) - supply);
+        chargeAir += step / CHARGE_MEAN * (run.get(Output.CHARGE_TEMPERATURE) - chargeAir);
         if (phase.conditioning() == Conditioning.OFF) {
             cooling = Double.NaN;
             return;
@@ -384,6 +393,7 @@ public final class Trial {
         }
         if (run.get(Input.ENGINE_SPEED) > 0.0) {
             noticed |= note(Limit.SUPPLY, supply);
+            noticed |= note(Limit.CHARGE_AIR, chargeAir);
         }
         return noticed;
     }

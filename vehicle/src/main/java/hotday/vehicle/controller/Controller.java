@@ -25,6 +25,7 @@ public final class Controller {
     private boolean coolantLatch;
     private boolean gearboxLatch;
     private boolean airConditioningLatch;
+    private boolean chargeAirLatch;
     private boolean slow;
     private boolean afterRun;
     private int afterRunTicks;
@@ -52,6 +53,7 @@ public final class Controller {
         coolantLatch = false;
         gearboxLatch = false;
         airConditioningLatch = false;
+        chargeAirLatch = false;
         slow = false;
         afterRun = false;
         afterRunTicks = 0;
@@ -75,6 +77,7 @@ public final class Controller {
         coolantLatch = other.coolantLatch;
         gearboxLatch = other.gearboxLatch;
         airConditioningLatch = other.airConditioningLatch;
+        chargeAirLatch = other.chargeAirLatch;
         slow = other.slow;
         afterRun = other.afterRun;
         afterRunTicks = other.afterRunTicks;
@@ -149,6 +152,7 @@ public final class Controller {
         gearboxLatch = latched(gearboxLatch, schedule.gearbox(), in.gearbox);
         airConditioningLatch =
                 latched(airConditioningLatch, schedule.airConditioning(), in.headPressure) && in.airConditioning;
+        chargeAirLatch = latched(chargeAirLatch, schedule.chargeAir(), in.chargeAir);
     }
 
     private static boolean latched(boolean before, Schedule.Curve curve, int at) {
@@ -162,11 +166,13 @@ public final class Controller {
         int gearbox = gearboxLatch ? schedule.gearbox().demand().demand(in.gearbox) : 0;
         int airConditioning =
                 airConditioningLatch ? schedule.airConditioning().demand().demand(in.headPressure) : 0;
+        int chargeAir = chargeAirLatch ? schedule.chargeAir().demand().demand(in.chargeAir) : 0;
         want = 0;
         source = Source.NONE;
         raise(coolant, Source.COOLANT);
         raise(gearbox, Source.GEARBOX);
         raise(airConditioning, Source.AIR_CONDITIONING);
+        raise(chargeAir, Source.CHARGE_AIR);
     }
 
     private void raise(int demand, Source from) {
@@ -199,6 +205,7 @@ public final class Controller {
         coolantLatch = false;
         gearboxLatch = false;
         airConditioningLatch = false;
+        chargeAirLatch = false;
         slow = false;
         if (afterRun) {
             afterRunTicks = counted(afterRunTicks);
@@ -284,6 +291,10 @@ public final class Controller {
 
     public boolean airConditioningLatched() {
         return airConditioningLatch;
+    }
+
+    public boolean chargeAirLatched() {
+        return chargeAirLatch;
     }
 
     /** Counts as at rest. */

@@ -26,8 +26,10 @@ public final class Inputs {
     int speed;
     /** Battery, mV. */
     int battery = 12_600;
+    /** Charge air, 0.1 degC. */
+    int chargeAir = COLDEST;
 
-    /** All seven at once, in the controller's whole numbers. */
+    /** All at once, in the controller's whole numbers, for a car without charge-air curve. */
     public void set(
             boolean running,
             int coolant,
@@ -36,6 +38,19 @@ public final class Inputs {
             boolean airConditioning,
             int speed,
             int battery) {
+        set(running, coolant, gearbox, headPressure, airConditioning, speed, battery, COLDEST);
+    }
+
+    /** All eight at once, in the controller's whole numbers. */
+    public void set(
+            boolean running,
+            int coolant,
+            int gearbox,
+            int headPressure,
+            boolean airConditioning,
+            int speed,
+            int battery,
+            int chargeAir) {
         this.running = running;
         this.coolant = coolant;
         this.gearbox = gearbox;
@@ -43,6 +58,7 @@ public final class Inputs {
         this.airConditioning = airConditioning;
         this.speed = speed;
         this.battery = battery;
+        this.chargeAir = chargeAir;
     }
 
     public void running(boolean value) {
@@ -60,7 +76,16 @@ public final class Inputs {
 
     /** K; NaN asks for nothing (coldest). */
     public void gearboxTemperature(double kelvin) {
-        gearbox = Double.isNaN(kelvin) ? COLDEST : whole(10 * (kelvin - ZERO_CELSIUS));
+        gearbox = coldOrTenths(kelvin);
+    }
+
+    /** Behind the charge-air cooler, K; NaN asks for nothing (coldest). */
+    public void chargeAirTemperature(double kelvin) {
+        chargeAir = coldOrTenths(kelvin);
+    }
+
+    private static int coldOrTenths(double kelvin) {
+        return Double.isNaN(kelvin) ? COLDEST : whole(10 * (kelvin - ZERO_CELSIUS));
     }
 
     /** Pa absolute; NaN asks for nothing (0). */

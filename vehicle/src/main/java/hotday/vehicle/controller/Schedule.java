@@ -12,12 +12,14 @@ import java.util.Objects;
  * @param coolant demand against coolant temperature
  * @param gearbox demand against gearbox fluid temperature
  * @param airConditioning demand against head pressure
+ * @param chargeAir demand against the charge air behind its cooler, {@link Curve#NONE} without
  * @param allowance what moving air spares the fan, against road speed
  */
 public record Schedule(
         Curve coolant,
         Curve gearbox,
         Curve airConditioning,
+        Curve chargeAir,
         Allowance allowance,
         Floor floor,
         Sensor sensor,
@@ -37,6 +39,9 @@ public record Schedule(
      * @param off unlatches at or below this input, below {@code on}
      */
     public record Curve(DemandCurve demand, int on, int off) {
+        /** Never asks for anything. */
+        public static final Curve NONE = new Curve(DemandCurve.constant(0), HOTTEST, HOTTEST - 1);
+
         public Curve {
             Objects.requireNonNull(demand, "demand");
             if (off >= on) {
@@ -156,6 +161,7 @@ public record Schedule(
         Objects.requireNonNull(coolant, "coolant");
         Objects.requireNonNull(gearbox, "gearbox");
         Objects.requireNonNull(airConditioning, "airConditioning");
+        Objects.requireNonNull(chargeAir, "chargeAir");
         Objects.requireNonNull(allowance, "allowance");
         Objects.requireNonNull(floor, "floor");
         Objects.requireNonNull(sensor, "sensor");
@@ -164,12 +170,18 @@ public record Schedule(
         Objects.requireNonNull(afterRun, "afterRun");
     }
 
+    /** Whether charge air asks for the fan at all. */
+    public boolean hasChargeAir() {
+        return !chargeAir.equals(Curve.NONE);
+    }
+
     /** What a build sheet that says nothing gets; the numbers are our choice, explained in docs/controller.md. */
     public static Schedule standard() {
         return new Schedule(
                 new Curve(curve(930, 2500, 960, 3000, 1000, 6000, 1060, 10_000), 960, 930),
                 new Curve(curve(900, 2500, 950, 3000, 1100, 8000, 1150, 10_000), 950, 900),
                 new Curve(curve(1050, 2500, 1300, 3500, 1700, 7000, 2000, 10_000), 1300, 1050),
+                Curve.NONE,
                 new Allowance(curve(300, 0, 800, 4000, 1100, 8000), 1080),
                 new Floor(2000, 900, 50, 100),
                 new Sensor(20, 50, 8000, 200),
@@ -189,7 +201,7 @@ public record Schedule(
     /**
      * The schedule of a build sheet, rounded to the controller's whole numbers. Gearbox and head-pressure curve count from
      * their first point until their hysteresis below it. A sheet without head-pressure curve asks for its air-conditioning
-     * demand whenever the compressor is asked for; one without gearbox curve asks for nothing. Sensor faults are handled as in
+     * demand whenever the compressor is asked for; one without gearbox or charge-air curve asks for nothing of that. Sensor faults are handled as in
      * {@link #standard()}.
      */
     public static Schedule of(FanSchedule sheet) {
@@ -202,6 +214,7 @@ public record Schedule(
                         tenths(sheet.off())),
                 gearbox(sheet),
                 airConditioning(sheet),
+                chargeAir(sheet),
                 new Allowance(
                         sheet.allowanceSpeed().isEmpty()
                                 ? DemandCurve.constant(0)
@@ -244,7 +257,7 @@ public record Schedule(
 
     private static Curve gearbox(FanSchedule sheet) {
         return sheet.gearboxTemperature().isEmpty()
-                ? new Curve(DemandCurve.constant(0), HOTTEST, HOTTEST - 1)
+                ? Curve.NONE
                 : fromFirstPoint(
                         sampled(sheet.gearboxTemperature(), Schedule::tenths, sheet.gearboxDemand()),
                         round(10 * sheet.details().gearboxHysteresis()));
@@ -256,6 +269,13 @@ public record Schedule(
                 : fromFirstPoint(
                         sampled(sheet.headPressure(), pascal -> round(pascal / 1000), sheet.headDemand()),
                         round(sheet.details().headHysteresis() / 1000));
+    }
+
+    private static Curve chargeAir(FanSchedule sheet) {
+        return sheet.chargeAir()
+                .map(c -> fromFirstPoint(
+                        sampled(c.temperature(), Schedule::tenths, c.demand()), round(10 * c.hysteresis())))
+                .orElse(Curve.NONE);
     }
 
     private static Curve fromFirstPoint(DemandCurve demand, int hysteresis) {

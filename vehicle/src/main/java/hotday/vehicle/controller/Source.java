@@ -7,7 +7,8 @@ public enum Source {
     GEARBOX("gearbox"),
     AIR_CONDITIONING("ac"),
     FLOOR("floor"),
-    AFTER_RUN("afterrun");
+    AFTER_RUN("afterrun"),
+    CHARGE_AIR("charge");
 
     private final String label;
 

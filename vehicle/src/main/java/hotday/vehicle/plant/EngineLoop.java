@@ -47,8 +47,11 @@ final class EngineLoop {
         return k[Coefficient.PUMP_FLOW.ordinal()] * engineSpeed / pumpSpeed;
     }
 
-    double chargeHeat(double[] u, double fuelPower, double airIn) {
-        return gasSide.chargeHeat(u, fuelPower, airIn);
+    /** @param w where heat and temperature of the charge air go */
+    void cool(double[] u, double fuelPower, double airIn, double[] w) {
+        double compressed = gasSide.compressed(u, fuelPower);
+        w[Output.CHARGE_HEAT.ordinal()] = gasSide.chargeHeat(u, fuelPower, compressed, airIn);
+        w[Output.CHARGE_TEMPERATURE.ordinal()] = gasSide.chargeTemperature(compressed, airIn);
     }
 
     /** Fills opening and coolant flow of the outputs, and all couplings but {@link #CELL} and {@link #FACE}. */

@@ -11,12 +11,16 @@ final class FanDemand {
     private static final double SPAN = 1.0; // K below the first point of a temperature curve
     private static final double SPAN_PRESSURE = 50e3; // Pa below the first point of the head curve
 
+    private static final double[] NONE = {};
+
     private final double[] coolant;
     private final double[] coolantDemand;
     private final double[] head;
     private final double[] headDemand;
     private final double[] gearbox;
     private final double[] gearboxDemand;
+    private final double[] charge;
+    private final double[] chargeDemand;
     private final double[] speed;
     private final double[] allowance;
     private final double conditioning;
@@ -29,6 +33,8 @@ final class FanDemand {
         headDemand = demand(s.headDemand());
         gearbox = lead(s.gearboxTemperature(), SPAN);
         gearboxDemand = demand(s.gearboxDemand());
+        charge = s.chargeAir().map(c -> lead(c.temperature(), SPAN)).orElse(NONE);
+        chargeDemand = s.chargeAir().map(c -> demand(c.demand())).orElse(NONE);
         speed = array(s.allowanceSpeed());
         allowance = array(s.allowance());
         noAllowance = s.details().allowanceEnds();
@@ -71,7 +77,7 @@ final class FanDemand {
         return i == n ? y[n - 1] : y[i - 1] + (y[i] - y[i - 1]) * (value - x[i - 1]) / (x[i] - x[i - 1]);
     }
 
-    /** Wanted fan speed, 0..1; head pressure must stand in the outputs. */
+    /** Wanted fan speed, 0..1; head pressure and charge air must stand in the outputs. */
     double of(double[] k, double[] x, double[] u, double[] w) {
         double temperature = x[State.JACKET.ordinal()] + k[Coefficient.COOLANT_SENSOR_OFFSET.ordinal()];
         double engaged = u[Input.COMPRESSOR.ordinal()];
@@ -79,6 +85,7 @@ final class FanDemand {
         double pressure = Math.max(conditioning, at(head, headDemand, w[Output.HEAD_PRESSURE.ordinal()]));
         wanted = Math.max(wanted, engaged * pressure);
         wanted = Math.max(wanted, at(gearbox, gearboxDemand, x[State.SUMP.ordinal()]));
+        wanted = Math.max(wanted, at(charge, chargeDemand, w[Output.CHARGE_TEMPERATURE.ordinal()]));
         double spared = at(speed, allowance, u[Input.SPEED.ordinal()]);
         double cold = Math.min(1.0, Math.max(0.0, noAllowance - temperature));
         return Math.max(0.0, wanted - spared * cold);

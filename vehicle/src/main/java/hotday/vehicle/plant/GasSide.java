@@ -116,15 +116,25 @@ final class GasSide {
         return 1.0 + (boost - 1.0) * Math.min(fuelPower / ratedFuelPower, 1.0);
     }
 
-    /** Heat the charge-air cooler gives to the air that reaches it at {@code airIn}, W. */
-    double chargeHeat(double[] u, double fuelPower, double airIn) {
+    /** Heat the charge-air cooler gives to the air that reaches it at {@code airIn}, W; {@code compressed} as {@link #compressed}. */
+    double chargeHeat(double[] u, double fuelPower, double compressed, double airIn) {
         if (chargeEffectiveness <= 0.0 || u[Input.ENGINE_SPEED.ordinal()] <= 0.0) {
             return 0.0;
         }
+        double drive = Math.max(0.0, compressed - airIn);
+        return chargeEffectiveness * airFlow(u, fuelPower) * 1007.0 * drive;
+    }
+
+    /** Charge air behind its cooler, K. */
+    double chargeTemperature(double compressed, double airIn) {
+        return compressed - chargeEffectiveness * Math.max(0.0, compressed - airIn);
+    }
+
+    /** Charge air behind the compressor, K: ideal gas, ratio of specific heats 1.4, isentropic efficiency. */
+    double compressed(double[] u, double fuelPower) {
         double rise =
                 u[Input.AMBIENT.ordinal()] * (Math.pow(pressureRatio(fuelPower), 0.2857) - 1.0) / compressorEfficiency;
-        double drive = Math.max(0.0, u[Input.AMBIENT.ordinal()] + rise - airIn);
-        return chargeEffectiveness * airFlow(u, fuelPower) * 1007.0 * drive;
+        return u[Input.AMBIENT.ordinal()] + rise;
     }
 
     /** Friction power that ends as heat in metal and oil, W. */

@@ -88,7 +88,9 @@ public enum Output implements Slot {
     /** Electrical, at the fan. */
     FAN_POWER("W"),
     /** Fan speed it is heading for, after limits of supply and current. */
-    FAN_TARGET("1");
+    FAN_TARGET("1"),
+    /** Charge air behind its cooler; outside air where there is none, and with the engine at rest. */
+    CHARGE_TEMPERATURE("K");
 
     /** Number of outputs. */
     public static final int COUNT = values().length;

@@ -159,6 +159,7 @@ public final class Plant {
         w[Output.GEARBOX_TANK_HEAT.ordinal()] = gearbox * u[Input.GEARBOX_TANK_HEAT.ordinal()];
         work.coupling[EngineLoop.TANK_HEAT] = w[Output.GEARBOX_TANK_HEAT.ordinal()];
         w[Output.CHARGE_HEAT.ordinal()] = 0.0;
+        w[Output.CHARGE_TEMPERATURE.ordinal()] = u[Input.AMBIENT.ordinal()];
         double upstream = 0.0;
         for (int core = 0; core < loops.front.cores(); core++) {
             upstream += passRecorded(core, u, work);
@@ -188,9 +189,8 @@ public final class Plant {
     }
 
     private double chargeHeat(double[] u, Work work) {
-        double heat = loops.engine.chargeHeat(u, work.w[Output.FUEL_POWER.ordinal()], work.mean);
-        work.w[Output.CHARGE_HEAT.ordinal()] = heat;
-        return heat;
+        loops.engine.cool(u, work.w[Output.FUEL_POWER.ordinal()], work.mean, work.w);
+        return work.w[Output.CHARGE_HEAT.ordinal()];
     }
 
     private void moveWax(double[] x, double[] w, double dt) {
@@ -287,6 +287,7 @@ public final class Plant {
         startAir(x, u, work);
         w[Output.CONDENSER_HEAT.ordinal()] = 0.0;
         w[Output.CHARGE_HEAT.ordinal()] = 0.0;
+        w[Output.CHARGE_TEMPERATURE.ordinal()] = u[Input.AMBIENT.ordinal()];
         loops.gearbox.losses(k, x, u, work);
         double upstream = 0.0;
         for (int core = 0; core < loops.front.cores(); core++) {

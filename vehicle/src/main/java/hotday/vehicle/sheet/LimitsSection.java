@@ -5,6 +5,7 @@ import hotday.core.unit.Quantity;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The limits block: what a car must keep; all of it may be left out. */
 final class LimitsSection {
@@ -23,12 +24,16 @@ final class LimitsSection {
                 "gearbox",
                 "head_pressure",
                 "evaporating",
-                "supply");
+                "supply",
+                "charge_air");
     }
 
     /** @param regulated voltage of the alternator, V */
     VehicleSpec.Limits limits(
-            VehicleSpec.Thermostat thermostat, Optional<VehicleSpec.AirConditioning> conditioning, double regulated) {
+            VehicleSpec.Thermostat thermostat,
+            Optional<VehicleSpec.AirConditioning> conditioning,
+            Optional<VehicleSpec.ChargeAir> cooler,
+            double regulated) {
         double coolant = s.value(
                 "coolant",
                 Quantity.TEMPERATURE,
@@ -60,7 +65,22 @@ final class LimitsSection {
         if (supply >= regulated) {
             s.fault("supply", "'limits.supply' must lie below 'electrical.alternator.regulated', else it never holds");
         }
-        return new VehicleSpec.Limits(coolant, margin, gearbox, head, evaporating, supply);
+        return new VehicleSpec.Limits(coolant, margin, gearbox, head, evaporating, supply, chargeAir(cooler));
+    }
+
+    /** Judged only where it is typed: what an engine stands depends on its fuel and its map. */
+    private OptionalDouble chargeAir(Optional<VehicleSpec.ChargeAir> cooler) {
+        String key = "charge_air";
+        if (!s.has(key)) {
+            return OptionalDouble.empty();
+        }
+        if (cooler.isEmpty()) {
+            s.fault(
+                    key,
+                    "'limits.charge_air' is given but there is no charge-air cooler: say 'charging: turbo' in 'engine' or take it out");
+        }
+        double limit = s.required(key, Quantity.TEMPERATURE, "30 degC", "150 degC");
+        return Double.isNaN(limit) ? OptionalDouble.empty() : OptionalDouble.of(limit);
     }
 
     private double head(Optional<VehicleSpec.AirConditioning> conditioning) {

@@ -32,7 +32,10 @@ public record ScheduleFile(FanSchedule schedule, Place file, Map<String, Place> 
         root.requiredMap(BLOCK);
         List<Assumption> assumptions = new ArrayList<>();
         FanSchedule schedule = new ScheduleSection(root, assumptions)
-                .schedule(vehicle.limits(), vehicle.airConditioning().isPresent());
+                .schedule(
+                        vehicle.limits(),
+                        vehicle.airConditioning().isPresent(),
+                        vehicle.chargeAir().isPresent());
         file.faults().throwIfAny();
         return new ScheduleFile(schedule, root.place(BLOCK), places(root));
     }

@@ -5,6 +5,7 @@ import hotday.core.unit.Quantity;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
+import java.util.Optional;
 
 /** The fan schedule; all of it may be left out. */
 final class ScheduleSection {
@@ -42,6 +43,8 @@ final class ScheduleSection {
                 "head_hysteresis",
                 "gearbox",
                 "gearbox_hysteresis",
+                "charge_air",
+                "charge_air_hysteresis",
                 "allowance_ends",
                 "floor",
                 "switching",
@@ -49,8 +52,11 @@ final class ScheduleSection {
                 "after_run");
     }
 
-    /** @param cooled true for a car with air conditioning */
-    FanSchedule schedule(VehicleSpec.Limits limits, boolean cooled) {
+    /**
+     * @param cooled true for a car with air conditioning
+     * @param charged true for a car with a charge-air cooler
+     */
+    FanSchedule schedule(VehicleSpec.Limits limits, boolean cooled, boolean charged) {
         List<List<Double>> curve = coolant();
         List<List<Double>> allowance = allowance();
         double on = s.value(
@@ -88,6 +94,7 @@ final class ScheduleSection {
                 Pairs.second(head),
                 Pairs.first(gearbox),
                 Pairs.second(gearbox),
+                chargeAir(charged),
                 details(on));
     }
 
@@ -215,6 +222,32 @@ final class ScheduleSection {
         Pairs.mustNotFall(s, "gearbox", typed, "'schedule.gearbox' must not ask for less fan when the fluid is hotter");
         Pairs.mustStandApart(s, "gearbox", typed, TEMPERATURE_STEP, "0.1 K");
         return typed;
+    }
+
+    /** None unless it is typed. */
+    private Optional<FanSchedule.ChargeAirCurve> chargeAir(boolean charged) {
+        String key = "charge_air";
+        String hysteresis = "charge_air_hysteresis";
+        if (!s.has(key)) {
+            if (s.has(hysteresis)) {
+                s.fault(hysteresis, "'schedule.charge_air_hysteresis' belongs to a curve 'schedule.charge_air'");
+            }
+            return Optional.empty();
+        }
+        if (!charged) {
+            s.fault(
+                    key,
+                    "'schedule.charge_air' is given but there is no charge-air cooler: say 'charging: turbo' in 'engine' or take it out");
+        }
+        List<List<Double>> typed =
+                s.pairs(key, Quantity.TEMPERATURE, "0 degC", "170 degC", Quantity.RATIO, "0 %", "100 %");
+        Pairs.mustNotFall(s, key, typed, "'schedule.charge_air' must not ask for less fan when the air is hotter");
+        Pairs.mustStandApart(s, key, typed, TEMPERATURE_STEP, "0.1 K");
+        double counts = s.typedOr(
+                hysteresis, Quantity.TEMPERATURE_DIFFERENCE, "0.1 K", "40 K", FanSchedule.ChargeAirCurve.HYSTERESIS);
+        return typed.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new FanSchedule.ChargeAirCurve(Pairs.first(typed), Pairs.second(typed), counts));
     }
 
     private List<List<Double>> coolant() {

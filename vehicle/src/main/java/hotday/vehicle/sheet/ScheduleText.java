@@ -38,6 +38,10 @@ public final class ScheduleText {
                     "  gearbox_hysteresis",
                     number(Quantity.TEMPERATURE_DIFFERENCE, s.details().gearboxHysteresis(), 1));
         }
+        s.chargeAir().ifPresent(c -> {
+            line("  charge_air", curve(Quantity.TEMPERATURE, 1, c.temperature(), c.demand()));
+            line("  charge_air_hysteresis", number(Quantity.TEMPERATURE_DIFFERENCE, c.hysteresis(), 1));
+        });
         if (!s.headPressure().isEmpty()) {
             line("  head_pressure", curve(Quantity.PRESSURE_ABSOLUTE, 2, s.headPressure(), s.headDemand()));
             line("  head_hysteresis", shown("kPa", s.details().headHysteresis() / 1000, 0));

@@ -74,9 +74,10 @@ final class SheetReader {
         VehicleSpec.Stack stack = new StackSection(root, assumptions)
                 .stack(radiator, fan, frontEnd, cooled(gearbox, conditioning, chargeAir));
         VehicleSpec.GearboxFluid fluid = new GearboxFluidSection(root, assumptions).fluid(gearboxes.coolers(), stack);
-        VehicleSpec.Limits limits =
-                new LimitsSection(root, assumptions).limits(thermostat, conditioning, electrical.regulated());
-        FanSchedule schedule = new ScheduleSection(root, assumptions).schedule(limits, conditioning.isPresent());
+        VehicleSpec.Limits limits = new LimitsSection(root, assumptions)
+                .limits(thermostat, conditioning, chargeAir, electrical.regulated());
+        FanSchedule schedule = new ScheduleSection(root, assumptions)
+                .schedule(limits, conditioning.isPresent(), chargeAir.isPresent());
         return new BuildSheet(
                 new VehicleSpec(
                         name,

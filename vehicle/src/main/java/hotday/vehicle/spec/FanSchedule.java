@@ -1,6 +1,7 @@
 package hotday.vehicle.spec;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Fan demand against coolant temperature with on/off points and a road-speed allowance; see docs/controller.md.
@@ -14,6 +15,7 @@ import java.util.List;
  * @param headDemand 0..1, same length
  * @param gearboxTemperature rising, K; empty without a curve
  * @param gearboxDemand 0..1, same length
+ * @param chargeAir demand against charge air, for a car with a charge-air cooler
  * @param details everything else
  */
 public record FanSchedule(
@@ -28,6 +30,7 @@ public record FanSchedule(
         List<Double> headDemand,
         List<Double> gearboxTemperature,
         List<Double> gearboxDemand,
+        Optional<ChargeAirCurve> chargeAir,
         Details details) {
     public FanSchedule {
         headPressure = List.copyOf(headPressure);
@@ -38,6 +41,36 @@ public record FanSchedule(
         coolantDemand = List.copyOf(coolantDemand);
         allowanceSpeed = List.copyOf(allowanceSpeed);
         allowance = List.copyOf(allowance);
+    }
+
+    /** Without a charge-air curve. */
+    public FanSchedule(
+            List<Double> coolantTemperature,
+            List<Double> coolantDemand,
+            double on,
+            double off,
+            List<Double> allowanceSpeed,
+            List<Double> allowance,
+            double airConditioningDemand,
+            List<Double> headPressure,
+            List<Double> headDemand,
+            List<Double> gearboxTemperature,
+            List<Double> gearboxDemand,
+            Details details) {
+        this(
+                coolantTemperature,
+                coolantDemand,
+                on,
+                off,
+                allowanceSpeed,
+                allowance,
+                airConditioningDemand,
+                headPressure,
+                headDemand,
+                gearboxTemperature,
+                gearboxDemand,
+                Optional.empty(),
+                details);
     }
 
     /** The same curves with everything else as it is where nobody says anything. */
@@ -66,6 +99,40 @@ public record FanSchedule(
                 gearboxTemperature,
                 gearboxDemand,
                 Details.standard(on));
+    }
+
+    /** The same with another charge-air curve, or none. */
+    public FanSchedule with(Optional<ChargeAirCurve> other) {
+        return new FanSchedule(
+                coolantTemperature,
+                coolantDemand,
+                on,
+                off,
+                allowanceSpeed,
+                allowance,
+                airConditioningDemand,
+                headPressure,
+                headDemand,
+                gearboxTemperature,
+                gearboxDemand,
+                other,
+                details);
+    }
+
+    /**
+     * Demand against the temperature of the charge air behind its cooler.
+     *
+     * @param temperature rising, K; @param demand 0..1, same length
+     * @param hysteresis the curve counts until so far below its first point, K
+     */
+    public record ChargeAirCurve(List<Double> temperature, List<Double> demand, double hysteresis) {
+        /** Where nobody says anything, K. */
+        public static final double HYSTERESIS = 3.0;
+
+        public ChargeAirCurve {
+            temperature = List.copyOf(temperature);
+            demand = List.copyOf(demand);
+        }
     }
 
     /**

@@ -11,6 +11,7 @@ import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A vehicle as the model sees it: SI throughout, every default already filled in. Made from a build sheet by
@@ -574,6 +575,7 @@ public record VehicleSpec(
      * @param headPressure highest, Pa absolute
      * @param evaporating highest saturation temperature of an evaporator that still cools the cabin, K
      * @param supply lowest voltage, V
+     * @param chargeAir highest behind the charge-air cooler, K; empty where the sheet states none
      */
     public record Limits(
             double coolant,
@@ -581,5 +583,6 @@ public record VehicleSpec(
             double gearbox,
             double headPressure,
             double evaporating,
-            double supply) {}
+            double supply,
+            OptionalDouble chargeAir) {}
 }

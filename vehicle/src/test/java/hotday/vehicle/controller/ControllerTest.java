@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -426,6 +427,62 @@ class ControllerTest {
         assertThat(made.source()).isEqualTo(Source.GEARBOX);
         assertThat(want(made, 1011, 0)).isEqualTo(3000);
         assertThat(want(made, 1010, 0)).isZero();
+    }
+
+    /** The curve after A/C: the earlier of equals wins, the allowance is taken off, key-off takes the latch away. */
+    @Test
+    void chargeAirCurveOfTheBuildSheet() {
+        FanSchedule sheet = new FanSchedule(
+                List.of(373.15),
+                List.of(1.0),
+                373.15,
+                370.15,
+                List.of(50 / 3.6, 100 / 3.6),
+                List.of(0.0, 0.2),
+                0.6,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        FanSchedule.ChargeAirCurve curve =
+                new FanSchedule.ChargeAirCurve(List.of(273.15 + 50, 273.15 + 60), List.of(0.3, 0.9), 4.0);
+        assertThat(Schedule.of(sheet).hasChargeAir()).isFalse();
+        Controller made = new Controller(Schedule.of(sheet.with(Optional.of(curve))));
+        assertThat(made.schedule().chargeAir())
+                .isEqualTo(new Schedule.Curve(DemandCurve.of(new int[] {500, 3000}, new int[] {600, 9000}), 500, 460));
+        Inputs in = new Inputs();
+        in.set(true, 850, 200, 0, false, 200, 13_900, 499);
+        for (int i = 0; i < 31; i++) {
+            made.step(in);
+        }
+        assertThat(made.want()).isZero();
+        in.chargeAirTemperature(273.15 + 55);
+        made.step(in);
+        assertThat(made.want()).isEqualTo(6000);
+        assertThat(made.source()).isEqualTo(Source.CHARGE_AIR);
+        in.airConditioning(true); // 6000 too
+        made.step(in);
+        assertThat(made.source()).isEqualTo(Source.AIR_CONDITIONING);
+        in.airConditioning(false);
+        in.roadSpeed(100 / 3.6);
+        made.step(in);
+        assertThat(made.want()).isEqualTo(4000);
+        in.roadSpeed(0.0);
+        in.chargeAirTemperature(273.15 + 46.1);
+        made.step(in);
+        assertThat(made.want()).isEqualTo(3000);
+        assertThat(made.chargeAirLatched()).isTrue();
+        in.chargeAirTemperature(273.15 + 46);
+        made.step(in);
+        assertThat(made.want()).isZero();
+        in.chargeAirTemperature(273.15 + 70);
+        made.step(in);
+        in.running(false);
+        made.step(in);
+        assertThat(made.chargeAirLatched()).isFalse();
+        assertThat(made.source()).isEqualTo(Source.NONE);
+        in.chargeAirTemperature(Double.NaN);
+        assertThat(in.chargeAir).isEqualTo(-1000);
     }
 
     private static int want(Controller made, int gearbox, int headPressure) {

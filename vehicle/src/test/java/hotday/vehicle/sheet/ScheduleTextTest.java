@@ -37,9 +37,23 @@ class ScheduleTextTest {
               after_run: {curve: [[96 degC, 33 %], [104 degC, 66 %]], from: 101 degC, until: 95 degC, longest: 4 min, battery: 11.95 V}
             """;
 
+    private static final String CHARGED = TYPED + """
+              charge_air: [[131 degF, 27.5 %], [66.6 degC, 100 %]]
+              charge_air_hysteresis: 4.4 K
+            """;
+
     private static FanSchedule read(String schedule) throws IOException {
+        return read(schedule, "rated_power: 120 kW}");
+    }
+
+    private static FanSchedule charged(String schedule) throws IOException {
+        return read(schedule, "rated_power: 120 kW, charging: turbo}");
+    }
+
+    private static FanSchedule read(String schedule, String engine) throws IOException {
         try (InputStream in = ScheduleTextTest.class.getResourceAsStream("least.yaml")) {
-            String sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8) + "air_conditioning: {}\n" + schedule;
+            String sheet = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("rated_power: 120 kW}", engine)
+                    + "air_conditioning: {}\n" + schedule;
             return BuildSheet.of(Path.of("build.yaml"), sheet, Overlay.none())
                     .vehicle()
                     .schedule();
@@ -67,15 +81,41 @@ class ScheduleTextTest {
         assertThat(s.afterRun().battery()).isEqualTo(11_950);
     }
 
+    @Test
+    void aChargeAirCurveArrives() throws IOException {
+        Schedule s = Schedule.of(charged(CHARGED));
+        assertThat(s.chargeAir().demand()).hasToString("[550, 2750], [666, 10000]");
+        assertThat(s.chargeAir().on()).isEqualTo(550);
+        assertThat(s.chargeAir().off()).isEqualTo(550 - 44);
+        assertThat(Schedule.of(charged("schedule: {charge_air: [[50 degC, 100 %]]}"))
+                        .chargeAir()
+                        .off())
+                .isEqualTo(470);
+        assertThat(Schedule.of(charged(TYPED)).chargeAir()).isEqualTo(Schedule.Curve.NONE);
+    }
+
     @ParameterizedTest
     @EnumSource(UnitSystem.class)
     void whatIsWrittenIsReadAgainToTheLastDigit(UnitSystem units) throws IOException {
         FanSchedule typed = read(TYPED);
         String written = ScheduleText.of(typed, new Display(units));
         assertThat(Schedule.of(read(written))).as(written).isEqualTo(Schedule.of(typed));
+        FanSchedule withChargeAir = charged(CHARGED);
+        String all = ScheduleText.of(withChargeAir, new Display(units));
+        assertThat(Schedule.of(charged(all))).as(all).isEqualTo(Schedule.of(withChargeAir));
         FanSchedule plain = read("");
         assertThat(Schedule.of(read(ScheduleText.of(plain, new Display(units)))))
                 .isEqualTo(Schedule.of(plain));
+    }
+
+    @Test
+    void aLimitOfChargeAirNeedsACooler() throws IOException {
+        assertThatThrownBy(() -> read("limits: {charge_air: 70 degC}\n"))
+                .isInstanceOfSatisfying(
+                        InputException.class,
+                        e -> assertThat(e.findings())
+                                .singleElement()
+                                .satisfies(f -> assertThat(f.toString()).contains("build.yaml:9:", "charging: turbo")));
     }
 
     @ParameterizedTest
@@ -87,6 +127,8 @@ class ScheduleTextTest {
                 "slew: {up: 10 %}",
                 "after_run: {from: 95 degC, until: 95 degC}",
                 "head_hysteresis: 20 kPa abs",
+                "charge_air: [[50 degC, 100 %]]", // no charge-air cooler
+                "charge_air_hysteresis: 3 K",
                 "floor: {speed: 3 km/h}"
             })
     void whatCannotBeIsRefusedAtItsPlace(String wrong) {
