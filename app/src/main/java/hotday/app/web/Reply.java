@@ -3,6 +3,7 @@ package hotday.app.web;
 import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.finding.Place;
+import hotday.core.finding.Wording;
 import hotday.study.shop.Bench;
 import hotday.study.workspace.AtomicFile;
 import io.javalin.http.BadRequestResponse;
@@ -79,7 +80,7 @@ final class Reply {
             ObjectNode node = array.addObject();
             node.put("severity", finding.severity().name().toLowerCase(java.util.Locale.ROOT));
             node.put("key", finding.key());
-            node.put("message", finding.sentence().said(PageWording.PAGE));
+            node.put("message", finding.sentence().said(inSheet(finding) ? Wording.FILE : PageWording.PAGE));
             node.put("sheet_key", Bench.key(finding).orElse(null));
             Optional<String> control = PageWording.control(finding);
             control.ifPresent(key -> node.put("control", key));
@@ -88,6 +89,14 @@ final class Reply {
                     .filter(p -> Bench.key(finding).isEmpty())
                     .ifPresent(p -> at(node, p));
         }
+    }
+
+    /** Keys of a sheet are what the page calls its fields. */
+    private static boolean inSheet(Finding finding) {
+        return Bench.key(finding).isPresent()
+                || finding.place()
+                        .filter(p -> p.file().endsWith(".yaml") && !inMap(p))
+                        .isPresent();
     }
 
     /** Of a map the page shows controls, not lines. */

@@ -9,15 +9,12 @@ import hotday.study.shop.Shop;
 import hotday.vehicle.cases.Ceiling;
 import hotday.vehicle.sheet.Assumption;
 import hotday.vehicle.sheet.BuildSheet;
-import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -26,7 +23,6 @@ import tools.jackson.databind.node.ObjectNode;
 /** What the page asks about a shop and its build sheets. Keys: docs/page.md. */
 final class ShopRoutes {
     private static final double CELSIUS = 273.15;
-    private static final int MOST_CHANGES = 500;
 
     private static final Finding NOT_SETTLED = Finding.warning(
             "air-not-settled",
@@ -92,7 +88,7 @@ final class ShopRoutes {
     }
 
     /** Name, note and units; a sheet that does not say is called by its folder. */
-    private static void head(ObjectNode node, Bench bench, Bench.Opened opened) {
+    static void head(ObjectNode node, Bench bench, Bench.Opened opened) {
         String name = opened.typed().getOrDefault("build.name", "");
         node.put("name", name.isBlank() ? bench.id() : name);
         node.put("note", opened.typed().getOrDefault("build.note", ""));
@@ -151,12 +147,13 @@ final class ShopRoutes {
 
     private static void tried(Context ctx, Bench bench) {
         try {
-            Map<String, String> changes = changes(Reply.body(ctx));
-            Answer answer = bench.tried(changes);
+            SentChanges changes = SentChanges.of(Reply.body(ctx));
+            Answer answer = bench.tried(changes.values(), changes.out());
             ObjectNode root = answer(answer);
             ArrayNode changed = root.putArray("changed");
-            changes.forEach((key, typed) ->
-                    shown(changed.addObject().put("key", key).put("typed", typed), answer.sheet(), key, typed));
+            changes.values()
+                    .forEach((key, typed) ->
+                            shown(changed.addObject().put("key", key).put("typed", typed), answer.sheet(), key, typed));
             Reply.json(ctx, 200, root);
         } catch (InputException wrong) {
             Reply.findings(ctx, 200, wrong.findings());
@@ -165,7 +162,8 @@ final class ShopRoutes {
 
     private void save(Context ctx, Bench bench) {
         JsonNode body = Reply.body(ctx);
-        Bench.Saved saved = bench.save(body.path("version").asString(""), changes(body));
+        SentChanges changes = SentChanges.of(body);
+        Bench.Saved saved = bench.save(body.path("version").asString(""), changes.values(), changes.out());
         ObjectNode root = Reply.object();
         root.put("version", saved.now().version());
         if (saved.written()) {
@@ -184,22 +182,6 @@ final class ShopRoutes {
                     "somebody changed this sheet in the meantime; nothing was written. Read it again, then lay your changes over it or leave them.");
             Reply.json(ctx, 409, root);
         }
-    }
-
-    /** Later ones win. */
-    private static Map<String, String> changes(JsonNode body) {
-        JsonNode all = body.path("changes");
-        if (!all.isArray() || all.size() > MOST_CHANGES) {
-            throw new BadRequestResponse("'changes' must be a list of at most " + MOST_CHANGES);
-        }
-        Map<String, String> changes = new LinkedHashMap<>();
-        for (JsonNode each : all) {
-            if (!each.path("key").isString() || !each.path("value").isString()) {
-                throw new BadRequestResponse("every change needs 'key' and 'value', both texts");
-            }
-            changes.put(each.path("key").asString(), each.path("value").asString());
-        }
-        return changes;
     }
 
     private static ObjectNode answer(Answer answer) {

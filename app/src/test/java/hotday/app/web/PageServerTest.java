@@ -142,6 +142,10 @@ class PageServerTest {
                 "POST", "api/builds/heron/try", "{\"changes\":[{\"key\":\"radiator.depth\",\"value\":\"52\"}]}"));
         assertThat(wrong.get("in_order").asBoolean()).isFalse();
         assertThat(wrong.get("findings").get(0).get("sheet_key").asString()).isEqualTo("radiator.depth");
+        JsonNode thick = json(change(
+                "POST", "api/builds/heron/try", "{\"changes\":[{\"key\":\"radiator.depth\",\"value\":\"520 mm\"}]}"));
+        assertThat(thick.get("findings").get(0).get("message").asString())
+                .startsWith("'radiator.depth' is 520 mm; it must lie between");
         assertThat(wrong.get("findings").get(0).get("message").asString()).contains("has no unit");
         assertThat(wrong.has("ceilings")).isFalse();
     }

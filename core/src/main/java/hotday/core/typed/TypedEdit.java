@@ -15,7 +15,7 @@ import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /**
- * Changes single values in the text of a typed file where they stand. Everything else, comments above all, stays as somebody wrote it;
+ * Changes single values in the text of a typed file where they stand, or takes one out. Everything else, comments above all, stays as somebody wrote it;
  * a key that is not there is added to its block.
  */
 public final class TypedEdit {
@@ -85,6 +85,58 @@ public final class TypedEdit {
         throw new IllegalStateException(key);
     }
 
+    /**
+     * The text without a value, and with it whatever stands behind it on a line of its own; the same text where there is no such value.
+     *
+     * @param file what places call it
+     */
+    public static String without(String file, String text, String key) {
+        List<String> words = List.of(key.split("\\."));
+        MappingNode block = TypedFile.mapping(file, text);
+        for (int i = 0; i < words.size(); i++) {
+            Optional<NodeTuple> found = find(block, words.get(i));
+            if (found.isEmpty()) {
+                return text;
+            }
+            Node node = found.get().getValueNode();
+            if (i == words.size() - 1) {
+                return cut(file, text, key, block, found.get());
+            }
+            if (!(node instanceof MappingNode inner)) {
+                return text;
+            }
+            block = inner;
+        }
+        throw new IllegalStateException(key);
+    }
+
+    private static String cut(String file, String text, String key, MappingNode block, NodeTuple entry) {
+        refuseLines(file, key, entry.getValueNode());
+        int start = index(text, entry.getKeyNode().getStartMark());
+        int end = index(text, entry.getValueNode().getEndMark());
+        if (block.getFlowStyle() == FlowStyle.FLOW) {
+            int at = block.getValue().indexOf(entry);
+            boolean last = at == block.getValue().size() - 1;
+            int from = last && at > 0
+                    ? index(text, block.getValue().get(at - 1).getValueNode().getEndMark())
+                    : start;
+            int to = last
+                    ? end
+                    : index(text, block.getValue().get(at + 1).getKeyNode().getStartMark());
+            return text.substring(0, from) + text.substring(to);
+        }
+        int line = text.lastIndexOf('\n', start - 1) + 1;
+        int next = text.indexOf('\n', end);
+        return text.substring(0, line) + (next < 0 ? "" : text.substring(next + 1));
+    }
+
+    private static void refuseLines(String file, String key, Node node) {
+        if (node instanceof CollectionNode<?> list && list.getFlowStyle() == FlowStyle.BLOCK) {
+            throw InputException.at(
+                    place(file, node), "in-lines", "'" + key + "' is typed over several lines; change it in the file");
+        }
+    }
+
     private static Optional<NodeTuple> find(MappingNode block, String word) {
         return block.getValue().stream()
                 .filter(t -> t.getKeyNode() instanceof ScalarNode key
@@ -97,10 +149,7 @@ public final class TypedEdit {
     }
 
     private static String replaced(String file, String text, String key, Node node, String value) {
-        if (node instanceof CollectionNode<?> list && list.getFlowStyle() == FlowStyle.BLOCK) {
-            throw InputException.at(
-                    place(file, node), "in-lines", "'" + key + "' is typed over several lines; change it in the file");
-        }
+        refuseLines(file, key, node);
         int start = index(text, node.getStartMark());
         int end = index(text, node.getEndMark());
         return text.substring(0, start) + (start == end ? " " : "") + value + text.substring(end);

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -138,6 +139,28 @@ public final class TypedMap {
             }
         });
         return out;
+    }
+
+    /** Every value in this block and the blocks inside it that is no block, by its full key, as it could be typed on one line: single ones and lists. */
+    public Map<String, String> inLine() {
+        Map<String, String> out = new LinkedHashMap<>();
+        values.forEach((key, node) -> {
+            if (node instanceof MappingNode) {
+                map(key).ifPresent(inner -> out.putAll(inner.inLine()));
+            } else {
+                out.put(full(key), inLine(node));
+            }
+        });
+        return out;
+    }
+
+    private static String inLine(Node node) {
+        if (node instanceof ScalarNode scalar) {
+            return scalar.getValue();
+        }
+        return node instanceof SequenceNode list
+                ? list.getValue().stream().map(TypedMap::inLine).collect(Collectors.joining(", ", "[", "]"))
+                : "";
     }
 
     /** Where every value in this block and the blocks inside it stands, by its full key; of a block, where its key stands. */

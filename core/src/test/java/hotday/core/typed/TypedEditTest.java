@@ -72,6 +72,37 @@ class TypedEditTest {
                 .containsEntry("stack.gearbox_cooler.left", "0 mm");
     }
 
+    @Test
+    void aValueIsTakenOutAndNothingElse() {
+        assertThat(TypedEdit.without("sheet", SHEET, "radiator.height"))
+                .isEqualTo(SHEET.replace("31.5 in, height: 24 in", "31.5 in"));
+        assertThat(TypedEdit.without("sheet", SHEET, "radiator.width"))
+                .isEqualTo(SHEET.replace("width: 31.5 in, ", ""));
+        assertThat(TypedEdit.without("sheet", SHEET, "stack.gearbox_cooler.left"))
+                .isEqualTo(SHEET.replace("left: 0 mm", ""));
+        assertThat(TypedEdit.without("sheet", SHEET, "stack.fans")).isEqualTo(SHEET.replace("  fans: 1  # one\n", ""));
+        assertThat(TypedEdit.without("sheet", "a: 1\r\nb: 2", "b")).isEqualTo("a: 1\r\n");
+        assertThat(TypedEdit.without("sheet", SHEET, "stack.horn")).isEqualTo(SHEET);
+        assertThat(TypedEdit.without("sheet", SHEET, "heater.conductance")).isEqualTo(SHEET);
+        assertThatThrownBy(() -> TypedEdit.without("sheet", SHEET, "stack"))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("several lines");
+    }
+
+    @Test
+    void whatWasTypedOverLinesReadsAsOneLine() {
+        String typed =
+                "schedule:\n  coolant:\n    - [94 degC, 25 %]\n    - [100 degC, 60 %]\n  floor: {demand: 20 %}\n  on: 94 degC\n";
+        assertThat(TypedFile.of("sheet", typed).root().inLine())
+                .isEqualTo(Map.of(
+                        "schedule.coolant",
+                        "[[94 degC, 25 %], [100 degC, 60 %]]",
+                        "schedule.floor.demand",
+                        "20 %",
+                        "schedule.on",
+                        "94 degC"));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One build sheet on the bench: read, tried with other values, saved. What is tried never touches the file; what is saved is written whole or
@@ -146,10 +147,30 @@ public final class Bench {
      * @param changes full key to value as typed
      */
     public Answer tried(Map<String, String> changes) {
-        Opened saved = readable(open());
-        BuildSheet sheet = BuildSheet.of(path, saved.text(), overlay(changes));
-        List<Ceiling> before = saved.answer().map(Answer::ceilings).orElse(List.of());
-        return Answer.of(path, sheet, before);
+        return tried(changes, Set.of());
+    }
+
+    /**
+     * The same without some values.
+     *
+     * @param out full keys
+     */
+    public Answer tried(Map<String, String> changes, Set<String> out) {
+        List<Ceiling> before = open().answer().map(Answer::ceilings).orElse(List.of());
+        return Answer.of(path, sheet(changes, out), before);
+    }
+
+    /** The sheet alone, before anything is asked of it. */
+    public BuildSheet sheet(Map<String, String> changes, Set<String> out) {
+        return BuildSheet.of(path, without(readable(open()), out), overlay(changes));
+    }
+
+    private String without(Opened opened, Set<String> out) {
+        String text = opened.text();
+        for (String key : out) {
+            text = TypedEdit.without(path.toString(), text, key);
+        }
+        return text;
     }
 
     private static Opened readable(Opened opened) {
@@ -173,14 +194,23 @@ public final class Bench {
      *
      * @param version of the text that the values were laid over
      */
-    public synchronized Saved save(String version, Map<String, String> changes) {
+    public Saved save(String version, Map<String, String> changes) {
+        return save(version, changes, Set.of());
+    }
+
+    /**
+     * The same, and takes some values out.
+     *
+     * @param out full keys
+     */
+    public synchronized Saved save(String version, Map<String, String> changes, Set<String> out) {
         Opened before = open();
         if (!before.version().equals(version)) {
             return new Saved(false, before);
         }
-        readable(before);
-        BuildSheet meant = BuildSheet.of(path, before.text(), overlay(changes));
-        String text = TypedEdit.of(path.toString(), before.text(), changes);
+        String left = without(readable(before), out);
+        BuildSheet meant = BuildSheet.of(path, left, overlay(changes));
+        String text = TypedEdit.of(path.toString(), left, changes);
         BuildSheet written = BuildSheet.of(path, text, Overlay.none());
         if (!written.vehicle().equals(meant.vehicle())) {
             throw InputException.at(
@@ -188,8 +218,13 @@ public final class Bench {
                     "cannot-edit",
                     "these values cannot be written into this file without changing others; change them in the file");
         }
-        AtomicFile.write(path, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+        AtomicFile.write(path, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
         return new Saved(true, open());
+    }
+
+    /** Where a key stands that was laid over a sheet. */
+    public static Place place(String key) {
+        return Place.of(SOURCE + " " + key);
     }
 
     /** The key that a finding of {@link #tried} names; empty for one about the file as it stands. */

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -111,6 +112,25 @@ class BenchTest {
         assertThat(Files.readString(sheet)).isEqualTo(theirs);
         assertThat(bench.save(saved.now().version(), RAISED).written()).isTrue();
         assertThat(Files.readString(sheet)).contains("# theirs", "depth: 40 mm");
+    }
+
+    @Test
+    void aValueIsTakenOutOfTheSheetAndWhatStoodForItIsFilledIn() throws IOException {
+        String before = Files.readString(sheet);
+        assertThat(before).contains("  off: 199 degF\n");
+        Set<String> off = Set.of("schedule.off");
+        BuildSheet without = bench.sheet(Map.of("schedule.on", "210 degF"), off);
+        // The sheet's own words for a value left open: off 4 K below on.
+        assertThat(without.vehicle().schedule().off())
+                .isCloseTo(without.vehicle().schedule().on() - 4.0, within(1e-9));
+        assertThat(bench.tried(Map.of("schedule.on", "210 degF"), off).sheet().vehicle())
+                .isEqualTo(without.vehicle());
+        assertThat(Files.readString(sheet)).isEqualTo(before);
+        assertThat(bench.save(bench.open().version(), Map.of("schedule.on", "210 degF"), off)
+                        .written())
+                .isTrue();
+        assertThat(Files.readString(sheet))
+                .isEqualTo(before.replace("  off: 199 degF\n", "").replace("on: 205.5 degF", "on: 210 degF"));
     }
 
     @Test
