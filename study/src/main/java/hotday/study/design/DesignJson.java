@@ -100,7 +100,8 @@ public final class DesignJson {
         return Math.round(10 * value) / 10.0;
     }
 
-    private static void line(ObjectNode node, Line line) {
+    /** One case of a report. */
+    public static void line(ObjectNode node, Line line) {
         Passage p = line.passage();
         node.put("case", p.kase().id());
         node.put("title", p.kase().title());

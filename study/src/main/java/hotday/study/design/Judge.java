@@ -63,6 +63,11 @@ final class Judge {
         return new Judge(spec, other, aim, parts);
     }
 
+    /** The same by another aim. */
+    Judge with(Aim other) {
+        return new Judge(spec, hardware, other, parts);
+    }
+
     /** The same with more that must hold. */
     Judge with(List<Demanded> more) {
         List<Demanded> all = new ArrayList<>(parts);

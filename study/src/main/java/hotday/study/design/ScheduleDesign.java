@@ -61,6 +61,26 @@ public final class ScheduleDesign {
                 new Trial(spec, plant, cases.get(0)).boiling() - spec.limits().boilMargin();
     }
 
+    private ScheduleDesign(ScheduleDesign other, Aim aim, Display display) {
+        this.spec = other.spec;
+        this.plant = other.plant;
+        this.aim = aim;
+        this.cases = other.cases;
+        this.display = display;
+        this.judge = other.judge.with(aim);
+        this.boiling = other.boiling;
+        this.plain = other.plain;
+    }
+
+    /** The same vehicle and cases, by another aim and in other units. */
+    ScheduleDesign with(Aim other, Display units) {
+        return new ScheduleDesign(this, other, units);
+    }
+
+    Judge judge() {
+        return judge;
+    }
+
     private List<DayPart> parts() {
         return Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient());
     }
@@ -68,6 +88,11 @@ public final class ScheduleDesign {
     /** What a schedule does; quick. */
     public ScheduleReport judged(FanSchedule schedule, Function<String, Place> places) {
         return report(schedule, places, List.of(), Optional.empty());
+    }
+
+    /** The same of one that was run through already. */
+    ScheduleReport judged(FanSchedule schedule, List<Passage> passages, Function<String, Place> places) {
+        return report(schedule, passages, places, List.of(), Optional.empty());
     }
 
     /**
@@ -144,15 +169,27 @@ public final class ScheduleDesign {
 
     private ScheduleReport report(
             FanSchedule schedule, Function<String, Place> places, List<Reason> reasons, Optional<Doubt> doubt) {
-        List<Passage> passages = judge.passages(schedule);
+        return report(schedule, judge.passages(schedule), places, reasons, doubt);
+    }
+
+    /** One case, and what must hold there. */
+    static Line line(Passage passage, Demanded demanded) {
+        return new Line(passage, demanded.part().share(), demanded.must());
+    }
+
+    private ScheduleReport report(
+            FanSchedule schedule,
+            List<Passage> passages,
+            Function<String, Place> places,
+            List<Reason> reasons,
+            Optional<Doubt> doubt) {
         Verdict verdict = judge.verdict(passages);
         ScheduleFindings findings = new ScheduleFindings(spec.with(schedule), boiling, display, places);
         findings.ofNumbers();
         List<Finding> all = findings.ofPassages(judge.parts(), passages);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < passages.size(); i++) {
-            Demanded d = judge.parts().get(i);
-            lines.add(new Line(passages.get(i), d.part().share(), d.must()));
+            lines.add(line(passages.get(i), judge.parts().get(i)));
         }
         return new ScheduleReport(
                 schedule,
