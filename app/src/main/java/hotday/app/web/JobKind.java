@@ -13,9 +13,10 @@ interface JobKind {
     Job.Work of(Bench bench, JsonNode asked);
 
     /** All there are, by name. */
-    static Map<String, JobKind> all(Shop shop) {
+    static Map<String, JobKind> all(Shop shop, KeptJudgings judgings) {
         Map<String, JobKind> all = new HashMap<>(PredictionJobs.all());
         all.put(ProofRoutes.KIND, new ProofRoutes(shop)::work);
+        all.put(ScheduleJobs.KIND, new ScheduleJobs(judgings)::work);
         return Map.copyOf(all);
     }
 }

@@ -93,11 +93,17 @@ public final class PageServer implements AutoCloseable {
 
     /** The same, with or without the page itself. */
     static PageServer started(Shop shop, int port, Reach reach, boolean page) {
-        return started(shop, port, reach, page, JobKind.all(shop));
+        KeptJudgings judgings = new KeptJudgings();
+        return started(shop, port, reach, page, judgings, JobKind.all(shop, judgings));
     }
 
     /** The same with other kinds of work. */
     static PageServer started(Shop shop, int port, Reach reach, boolean page, Map<String, JobKind> kinds) {
+        return started(shop, port, reach, page, new KeptJudgings(), kinds);
+    }
+
+    private static PageServer started(
+            Shop shop, int port, Reach reach, boolean page, KeptJudgings judgings, Map<String, JobKind> kinds) {
         Broadcast broadcast = new Broadcast();
         Jobs jobs = new Jobs(broadcast);
         Optional<Pairing> pairing =
@@ -110,6 +116,7 @@ public final class PageServer implements AutoCloseable {
             new ShopRoutes(shop, broadcast).register(config.routes);
             new RunRoutes(shop.runs(), broadcast).register(config.routes);
             new ProofRoutes(shop).register(config.routes);
+            new ScheduleRoutes(shop, judgings).register(config.routes);
             new JobRoutes(shop, jobs, broadcast, kinds).register(config.routes);
         });
         try {
