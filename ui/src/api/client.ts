@@ -8,7 +8,11 @@ export const unpaired = signal(false);
 export class ServerError extends Error {}
 
 /** No server at all, for now. */
-export class AwayError extends ServerError {}
+export class AwayError extends ServerError {
+  constructor() {
+    super('Hotday does not answer. Is it still running on this machine?');
+  }
+}
 
 export interface Refusal {
   readonly error?: string;
@@ -22,7 +26,7 @@ export async function ask(path: string, init?: RequestInit): Promise<Response> {
   try {
     return await fetch(`api/${path}`, { cache: 'no-store', ...init });
   } catch {
-    throw new AwayError('Hotday does not answer. Is it still running on this machine?');
+    throw new AwayError();
   }
 }
 
@@ -72,12 +76,16 @@ export async function readBuild(id: string): Promise<Build> {
   return good(await ask(build(id)));
 }
 
+/** What is changed, as it is sent: an empty value takes its key out of the sheet. */
+export const sent = (changes: readonly Change[]): readonly object[] =>
+  changes.map(({ key, value }) => (value === '' ? { key, out: true } : { key, value }));
+
 export async function tryChanges(id: string, changes: readonly Change[]): Promise<Answer> {
   return good(await ask(`${build(id)}/try`, sending('POST', { changes })));
 }
 
 export async function saveChanges(id: string, version: string, changes: readonly Change[]): Promise<Saved> {
-  const response = await ask(build(id), sending('PUT', { version, changes }));
+  const response = await ask(build(id), sending('PUT', { version, changes: sent(changes) }));
   if (response.status === 409) {
     const refusal = await body<Refusal>(response);
     return { kind: 'changed-elsewhere', message: refusal.message ?? 'The sheet was changed elsewhere.' };

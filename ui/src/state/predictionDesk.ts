@@ -21,9 +21,9 @@ export class PredictionDesk {
   private mattersAsked = false;
 
   constructor(readonly id: string) {
-    this.intervals = new Work({ kind: 'intervals', build: id });
-    this.map = new Work({ kind: 'map', build: id });
-    this.matters = new Work({ kind: 'sensitivity', build: id });
+    this.intervals = new Work(() => ({ kind: 'intervals', build: id }));
+    this.map = new Work(() => ({ kind: 'map', build: id }));
+    this.matters = new Work(() => ({ kind: 'sensitivity', build: id }));
   }
 
   /** Follows the server until the answer is called. */

@@ -13,7 +13,11 @@ export class Work<T> {
 
   readonly job: ReadonlySignal<Job | undefined> = computed(() => jobs.value.find((j) => j.id === this.asked.value));
 
-  constructor(private readonly wish: StudyWish) {}
+  /**
+   * @param wish what is asked, at the moment it is asked
+   * @param shared whether the newest of its kind is taken over, whoever asked for it
+   */
+  constructor(private readonly wish: () => StudyWish, private readonly shared = false) {}
 
   /** Fetches answers as they come until the answer to this call is called. */
   follow(): () => void {
@@ -22,6 +26,13 @@ export class Work<T> {
       // Work does not outlive the server: one that was started anew is asked again.
       if (readAnew.value > 0 && this.asked.peek() !== null && this.job.peek() === undefined && this.result.peek() === null) {
         void this.ask();
+      }
+    });
+    const adopted = effect(() => {
+      const { kind, build } = this.wish();
+      const newest = this.shared ? jobs.value.find((j) => j.kind === kind && j.build === build) : undefined;
+      if (newest) {
+        this.asked.value = newest.id;
       }
     });
     const fetched = effect(() => {
@@ -33,13 +44,14 @@ export class Work<T> {
     });
     return () => {
       lost();
+      adopted();
       fetched();
     };
   }
 
   async ask(): Promise<void> {
     try {
-      const job = await startJob(this.wish);
+      const job = await startJob(this.wish());
       jobs.value = withJob(jobs.value, job);
       this.asked.value = job.id;
       this.trouble.value = null;

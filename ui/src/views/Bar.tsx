@@ -2,13 +2,12 @@ import type { Ceiling } from '../api/types';
 import { withUnit } from '../lib/units';
 import type { Desk } from '../state/desk';
 import { units } from '../state/settings';
-import { TroubleNotice } from './TroubleNotice';
+import { Changes, changesSaid } from './Changes';
 import { Verdict } from './Verdict';
 
 /** Stays in sight: the worst ceiling and what can be done with the changes. */
 export function Bar({ desk }: { desk: Desk }) {
-  const { past, now, future } = desk.history.value;
-  const changed = Object.keys(now).length;
+  const changed = Object.keys(desk.history.value.now).length;
   const worst = worstOf(desk.good.value?.ceilings ?? []);
   return (
     <section class="strip" aria-label="Worst ceiling and changes">
@@ -19,25 +18,11 @@ export function Bar({ desk }: { desk: Desk }) {
           {worst && <span class="wide which">Worst: {worst.title}</span>}
         </p>
       </div>
-      <div class="actions" role="group" aria-label="Changes">
-        <button type="button" disabled={past.length === 0} aria-keyshortcuts="Control+Z" onClick={() => desk.undo()}>Undo</button>
-        <button type="button" disabled={future.length === 0} aria-keyshortcuts="Control+Shift+Z" onClick={() => desk.redo()}>Redo</button>
+      <Changes desk={desk}>
         <button type="button" aria-pressed={desk.comparing.value} onClick={() => { desk.comparing.value = !desk.comparing.value; }}>
           Compare<span class="wide"> with saved</span>
         </button>
-        <button type="button" class="main" disabled={changed === 0 || desk.saving.value} onClick={() => void desk.save()}>Save</button>
-      </div>
-      <TroubleNotice trouble={desk.trouble.value} />
-      <TroubleNotice trouble={desk.unsaved.value} word="Save again" />
-      {desk.conflict.value && (
-        <div class="notice bad" role="alert">
-          <p>{desk.conflict.value.message}</p>
-          <div class="actions">
-            <button type="button" onClick={() => void desk.settle(true)}>Read it again and lay my changes over it</button>
-            <button type="button" onClick={() => void desk.settle(false)}>Read it again and throw my changes away</button>
-          </div>
-        </div>
-      )}
+      </Changes>
     </section>
   );
 }
@@ -58,7 +43,7 @@ function state(desk: Desk, changed: number): string {
   if (desk.told.value !== '') {
     return desk.told.value;
   }
-  return changed === 0 ? 'As saved' : changed === 1 ? '1 change, not saved' : `${changed} changes, not saved`;
+  return changesSaid(changed);
 }
 
 function worstOf(ceilings: readonly Ceiling[]): Ceiling | undefined {

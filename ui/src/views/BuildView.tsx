@@ -3,35 +3,13 @@ import { Desk } from '../state/desk';
 import { listen } from '../state/events';
 import { Bar } from './Bar';
 import { Ceilings, LimitsNow } from './Ceilings';
+import { useUndoKeys } from './Changes';
 import { Compare } from './Compare';
 import { Drawing } from './Drawing';
 import { Findings } from './Findings';
 import { PartPanel } from './PartPanel';
 import { TroubleNotice } from './TroubleNotice';
 import { Values } from './Values';
-
-/** Plain typing is undone by the field itself. */
-function typing(target: EventTarget | null): boolean {
-  return target instanceof HTMLInputElement && target.dataset['typing'] !== undefined;
-}
-
-function useUndoKeys(desk: Desk): void {
-  useEffect(() => {
-    const down = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z' || typing(event.target)) {
-        return;
-      }
-      event.preventDefault();
-      if (event.shiftKey) {
-        desk.redo();
-      } else {
-        desk.undo();
-      }
-    };
-    window.addEventListener('keydown', down);
-    return () => window.removeEventListener('keydown', down);
-  }, [desk]);
-}
 
 export function BuildView({ id }: { id: string }) {
   const desk = useMemo(() => new Desk(id), [id]);
