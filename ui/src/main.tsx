@@ -6,6 +6,7 @@ import './style/shop.css';
 import './style/build.css';
 import './style/proof.css';
 import './style/prediction.css';
+import './style/schedule.css';
 import './style/print.css';
 
 const page = document.getElementById('page');

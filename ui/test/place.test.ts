@@ -4,6 +4,7 @@ import { placeOf } from '../src/lib/place';
 describe('what an address leads to', () => {
   it('is a build and a way of it', () => {
     expect(placeOf('#/build/heron')).toEqual({ view: 'build', id: 'heron', way: 'sheet' });
+    expect(placeOf('#/build/heron/schedule')).toEqual({ view: 'build', id: 'heron', way: 'schedule' });
     expect(placeOf('#/build/heron/proof')).toEqual({ view: 'build', id: 'heron', way: 'proof' });
   });
 

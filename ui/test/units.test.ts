@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { between, change, figure, inUnit, millimetres, roomTo, typedLength, withUnit } from '../src/lib/units';
+import { amount, between, caught, change, figure, grid, inUnit, millimetres, roomTo, typedAmount, typedLength, withUnit } from '../src/lib/units';
 
 describe('units', () => {
   // 1 in = 25.4 mm and 1 mile = 1609.344 m by definition; 1 psi = 6.894757293168 kPa: NIST SP 811.
@@ -57,5 +57,28 @@ describe('units', () => {
     expect(figure(144000, 'J/K', 'metric')).toBe('144 kJ/K');
     expect(figure(2981.59, 'W/K', 'mixed')).toBe('2982 W/K');
     expect(figure(3.91694, 'furlong', 'us')).toBe('3.92 furlong');
+  });
+
+  // 1 psi = 6.894757293168 kPa and 1 mile = 1609.344 m by definition: NIST SP 811.
+  it('reads the values of a schedule in whatever unit they were typed', () => {
+    expect(amount('212 degF', 'degC')).toBeCloseTo(100, 12);
+    expect(amount('9 degF', 'K')).toBeCloseTo(5, 12);
+    expect(amount('1600 kPa abs', 'bar abs')).toBeCloseTo(16, 12);
+    expect(amount('100 psia', 'bar abs')).toBeCloseTo(6.894757293168, 12);
+    expect(amount('50 psi', 'bar')).toBeCloseTo(3.447378646584, 12);
+    expect(amount('10 mph', 'km/h')).toBeCloseTo(16.09344, 12);
+    expect(amount('0.25', '%')).toBe(25);
+    expect(amount('25', 'degC')).toBeNull();
+    expect(amount('16 bar', 'bar abs')).toBeNull();
+    expect(amount('some', '%')).toBeNull();
+  });
+
+  it('catches on what is round in the units that were chosen', () => {
+    expect(typedAmount(caught(93.87, 'degC', 'metric', false), 'degC', 'metric')).toBe('94 degC');
+    expect(typedAmount(caught(93.87, 'degC', 'metric', true), 'degC', 'metric')).toBe('93.9 degC');
+    expect(typedAmount(caught(93.87, 'degC', 'us', false), 'degC', 'us')).toBe('201 degF');
+    expect(typedAmount(caught(16.04, 'bar abs', 'mixed', false), 'bar abs', 'mixed')).toBe('233 psia');
+    expect(typedAmount(caught(3, 'bar', 'us', false), 'bar', 'us')).toBe('44 psi');
+    expect(grid('degC', 'us', false)).toBeCloseTo(1 / 1.8, 12);
   });
 });

@@ -1,4 +1,6 @@
 /** Recordings, jobs and the proof, as the server answers them. The unit stands at the end of a name. */
+import type { UnitChoice } from '../lib/units';
+import type { Aim } from './scheduleTypes';
 
 /** What the server says of a recording, a job or a proof; a place is a file, a line, a column or a run. */
 export interface Remark {
@@ -16,7 +18,7 @@ export interface Remark {
 
 export interface Job {
   readonly id: string;
-  readonly kind: 'prove' | 'map' | 'sensitivity' | 'intervals';
+  readonly kind: 'prove' | 'map' | 'sensitivity' | 'intervals' | 'schedule';
   readonly build: string | null;
   readonly state: 'waiting' | 'running' | 'done' | 'failed' | 'cancelled';
   readonly what: string | null;
@@ -35,11 +37,10 @@ export interface ProveWish {
   readonly seed: number;
 }
 
-/** What the saved sheet of a build predicts. */
-export interface StudyWish {
-  readonly kind: 'intervals' | 'map' | 'sensitivity';
-  readonly build: string;
-}
+/** What the saved sheet of a build predicts, or the fan schedule it should have. */
+export type StudyWish =
+  | { readonly kind: 'intervals' | 'map' | 'sensitivity'; readonly build: string }
+  | { readonly kind: 'schedule'; readonly build: string; readonly aim: Aim; readonly units: UnitChoice };
 
 export interface Run {
   readonly name: string;

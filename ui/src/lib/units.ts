@@ -2,7 +2,7 @@
 
 export type UnitChoice = 'metric' | 'us' | 'mixed';
 export type Unit =
-  | 'degC' | 'K' | 'mm' | 'mm2' | 'm' | 'm/s' | 'km/h' | 'kPa' | 'bar' | 'V' | 'A' | 'N' | 'g/s' | 'kg/s' | '%' | 'rpm' | 's'
+  | 'degC' | 'K' | 'mm' | 'mm2' | 'm' | 'm/s' | 'km/h' | 'kPa' | 'bar' | 'bar abs' | 'V' | 'A' | 'N' | 'g/s' | 'kg/s' | '%' | 'rpm' | 's'
   | 'W/K' | 'W/K/(m/s)' | 'J/K' | '1';
 
 const MM_PER_IN = 25.4;
@@ -32,6 +32,7 @@ const METRIC: Readonly<Record<Unit, Shown>> = {
   'km/h': same('km/h', 0),
   kPa: same('kPa', 0),
   bar: same('bar', 1),
+  'bar abs': same('bar abs', 2),
   m: same('m', 0),
   V: same('V', 1),
   A: same('A', 1),
@@ -52,6 +53,7 @@ const WARM_AND_PRESSED: Partial<Record<Unit, Shown>> = {
   K: { unit: 'degF', digits: 1, of: (v) => v * 1.8 },
   kPa: { unit: 'psi', digits: 1, of: (v) => v / KPA_PER_PSI },
   bar: { unit: 'psi', digits: 0, of: (v) => (v * 100) / KPA_PER_PSI },
+  'bar abs': { unit: 'psia', digits: 1, of: (v) => (v * 100) / KPA_PER_PSI },
 };
 
 const US: Partial<Record<Unit, Shown>> = {
@@ -83,6 +85,12 @@ function rounded(value: number, digits: number): string {
 export function withUnit(value: number, unit: Unit, choice: UnitChoice): string {
   const s = shown(unit, choice);
   return `${rounded(s.of(value), s.digits)} ${s.unit}`;
+}
+
+/** The number alone, where its unit stands in the head of a table. */
+export function bare(value: number, unit: Unit, choice: UnitChoice): string {
+  const s = shown(unit, choice);
+  return rounded(s.of(value), s.digits);
 }
 
 /** As in "39.1 to 44.0 degC". */
@@ -157,4 +165,51 @@ export function millimetres(typed: string): number | null {
   const parts = /^\s*(-?\d+(?:\.\d+)?)\s*([a-z"]+)\s*$/i.exec(typed);
   const factor = parts ? LENGTHS[(parts[2] ?? '').toLowerCase()] : undefined;
   return parts && factor !== undefined ? Number(parts[1]) * factor : null;
+}
+
+const FAHRENHEIT = (v: number): number => (v - 32) / 1.8;
+const by = (factor: number) => (v: number): number => v * factor;
+const PSI_IN_BAR = KPA_PER_PSI / 100;
+
+/** Units that a schedule is typed in, and what makes the page's own of them. */
+const TYPED: Partial<Readonly<Record<Unit, Readonly<Record<string, (value: number) => number>>>>> = {
+  degC: { degC: by(1), degF: FAHRENHEIT, K: (v) => v - 273.15 },
+  K: { K: by(1), degC: by(1), degF: by(1 / 1.8) },
+  'bar abs': { 'bar abs': by(1), 'kPa abs': by(0.01), psia: by(PSI_IN_BAR), 'psi abs': by(PSI_IN_BAR), 'MPa abs': by(10) },
+  bar: { bar: by(1), kPa: by(0.01), psi: by(PSI_IN_BAR) },
+  'km/h': { 'km/h': by(1), mph: by(KMH_PER_MPH), 'm/s': by(3.6) },
+  '%': { '%': by(1), '': by(100) },
+};
+
+/** A typed value in a unit of the page, or null where the page cannot tell; the server has the last word. */
+export function amount(typed: string, unit: Unit): number | null {
+  const parts = /^\s*([+-]?\d+(?:\.\d+)?)\s*(.*?)\s*$/.exec(typed);
+  const turn = parts ? TYPED[unit]?.[parts[2] ?? ''] : undefined;
+  return parts && turn ? turn(Number(parts[1])) : null;
+}
+
+/** What a point of a curve catches on, coarse and fine, by the unit it is shown in. */
+const GRIDS: Readonly<Record<string, readonly [number, number]>> = {
+  degC: [0.5, 0.1], K: [0.5, 0.1], degF: [1, 0.2], 'bar abs': [0.1, 0.02], bar: [0.1, 0.01], psia: [1, 0.2], psi: [1, 0.2], 'km/h': [1, 0.5], mph: [1, 0.5], '%': [1, 0.5],
+};
+
+/** How far a point moves with one press, in the page's own unit. */
+export function grid(unit: Unit, choice: UnitChoice, fine: boolean): number {
+  const s = shown(unit, choice);
+  const step = (GRIDS[s.unit] ?? [1, 0.1])[fine ? 1 : 0];
+  return step / (s.of(1) - s.of(0));
+}
+
+/** The nearest round value to people of these units, in the page's own unit. */
+export function caught(value: number, unit: Unit, choice: UnitChoice, fine: boolean): number {
+  const s = shown(unit, choice);
+  const scale = s.of(1) - s.of(0);
+  const step = (GRIDS[s.unit] ?? [1, 0.1])[fine ? 1 : 0];
+  return (Math.round(s.of(value) / step) * step - s.of(0)) / scale;
+}
+
+/** A value as a person of these units would type it into a curve. */
+export function typedAmount(value: number, unit: Unit, choice: UnitChoice): string {
+  const s = shown(unit, choice);
+  return `${Number(s.of(value).toFixed(Math.max(1, s.digits)))} ${s.unit}`;
 }

@@ -3,6 +3,7 @@ import { buildLink, type Way } from '../state/route';
 import { BuildView } from './BuildView';
 import { PredictionView } from './prediction/PredictionView';
 import { ProofView } from './proof/ProofView';
+import { ScheduleView } from './schedule/ScheduleView';
 
 interface Listed {
   readonly way: Way;
@@ -14,6 +15,7 @@ interface Listed {
 const WAYS: readonly Listed[] = [
   { way: 'sheet', word: 'Sheet', View: BuildView },
   { way: 'prediction', word: 'Prediction', View: PredictionView },
+  { way: 'schedule', word: 'Fan schedule', View: ScheduleView },
   { way: 'proof', word: 'Proof', View: ProofView },
 ];
 

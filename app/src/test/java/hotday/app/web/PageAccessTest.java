@@ -59,6 +59,7 @@ class PageAccessTest {
                 look(page, rules, "#/", By.cssSelector(".tag"));
                 look(page, rules, "#/build/heron", By.cssSelector("section.ceilings h3"));
                 look(page, rules, "#/build/heron/prediction", By.cssSelector("main h1"));
+                look(page, rules, "#/build/heron/schedule", By.cssSelector(".rooms tbody td"));
                 look(page, rules, "#/build/heron/proof", By.cssSelector("section.result"));
             }
         }

@@ -66,6 +66,8 @@ class PagePicturesTest {
                             "prediction-" + screen.name() + "-" + light);
                     upTo(browser, By.cssSelector("section.roads"));
                     picture(browser, By.cssSelector(".squares td"), "roads-" + screen.name() + "-" + light);
+                    browser.get(server.address() + "#/build/heron/schedule");
+                    picture(browser, By.cssSelector(".rooms tbody td"), "schedule-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron/proof");
                     picture(
                             browser,
