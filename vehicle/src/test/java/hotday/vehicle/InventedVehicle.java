@@ -142,7 +142,7 @@ public final class InventedVehicle {
                         List.of(),
                         List.of(378.15, 392.15),
                         List.of(0.3, 1.0)),
-                new VehicleSpec.Limits(388.15, 3, 394.15, 2.9e6, 285.15, 12.6, OptionalDouble.empty()));
+                new VehicleSpec.Limits(388.15, 3, 394.15, 2.9e6, 285.15, 12.6, OptionalDouble.empty(), 0.1));
     }
 
     private static VehicleSpec.Converter converter() {

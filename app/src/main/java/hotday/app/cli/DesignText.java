@@ -42,6 +42,19 @@ final class DesignText {
                 "%-36s %10s %5s  %-24s %5s %6s %8s %8s %9s %8s",
                 "case", "outside", "share", "least room", "fan", "Wh/h", "starts/h", "clutch/h", "swing", "period s"));
         report.lines().forEach(line -> console.result(line(line, display)));
+        report.keyOff().ifPresent(k -> {
+            console.result("");
+            console.result(String.format(
+                    Locale.ROOT,
+                    "%s: the fan runs on for %.0f s and takes %.2f of the %.1f Ah that it may; room to %s: %s, without it %s.",
+                    k.kase().title(),
+                    k.seconds(),
+                    k.charge() / 3600,
+                    k.allowed() / 3600,
+                    k.limit().title(),
+                    shown(k.limit(), k.room(), display),
+                    shown(k.limit(), k.without(), display)));
+        });
         if (!report.reasons().isEmpty()) {
             console.result("");
             report.reasons().forEach(r -> console.result(r.what() + ": " + r.why()));

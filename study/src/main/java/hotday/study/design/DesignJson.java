@@ -1,5 +1,6 @@
 package hotday.study.design;
 
+import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.spec.FanSchedule;
@@ -10,6 +11,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** A judged schedule for machines. Keys: docs/schedule.md. */
 public final class DesignJson {
+    private static final double HOUR = 3600.0;
     private static final double CELSIUS = 273.15;
 
     private DesignJson() {}
@@ -30,12 +32,24 @@ public final class DesignJson {
         report.lines().forEach(line -> line(cases.addObject(), line));
         ArrayNode reasons = root.putArray("reasons");
         report.reasons().forEach(r -> reasons.addObject().put("what", r.what()).put("why", r.why()));
+        report.keyOff().ifPresentOrElse(k -> keyOff(root.putObject("after_run"), k), () -> root.putNull("after_run"));
         report.doubt()
                 .ifPresent(d -> root.putObject("doubt")
                         .put("vehicles", d.draws())
                         .put("held_percent", 100 * d.held())
                         .put("worst_case", d.worst()));
         return root;
+    }
+
+    private static void keyOff(ObjectNode node, KeyOff k) {
+        node.put("case", k.kase().id());
+        node.put("limit", k.limit().id());
+        node.put("room" + unit(k.limit()), k.room() / scale(k.limit()));
+        node.put("room_without" + unit(k.limit()), k.without() / scale(k.limit()));
+        node.put("charge_Ah", k.charge() / HOUR);
+        node.put("allowed_Ah", k.allowed() / HOUR);
+        node.put("time_s", k.seconds());
+        node.put("battery_V", k.voltage());
     }
 
     private static void schedule(ObjectNode node, FanSchedule s) {

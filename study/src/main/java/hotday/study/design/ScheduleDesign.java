@@ -6,6 +6,7 @@ import hotday.core.unit.Display;
 import hotday.study.design.Judge.Demanded;
 import hotday.study.design.Judge.Verdict;
 import hotday.study.design.ScheduleReport.Doubt;
+import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.study.design.ScheduleReport.Plain;
 import hotday.study.design.ScheduleReport.Reason;
@@ -81,6 +82,10 @@ public final class ScheduleDesign {
         return judge;
     }
 
+    private AfterRunDesign afterRun() {
+        return new AfterRunDesign(spec, plant, cases, display);
+    }
+
     private List<DayPart> parts() {
         return Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient());
     }
@@ -102,7 +107,8 @@ public final class ScheduleDesign {
      * @param progress told the share done, 0..1
      */
     public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
-        Knobs knobs = new Knobs(spec, boiling, spec.schedule().details().afterRun());
+        AfterRunDesign afterRun = afterRun();
+        Knobs knobs = new Knobs(spec, boiling, AfterRunDesign.strongest());
         ScheduleSearch search = new ScheduleSearch(judge, knobs, s -> progress.accept(0.7 * s), cancelled);
         ScheduleSearch.Found found = search.find(ScheduleSearch.starts());
         List<Demanded> possible = possible(seed);
@@ -118,8 +124,10 @@ public final class ScheduleDesign {
         }
         progress.accept(0.95);
         Doubt doubt = doubt(found.schedule(), possible);
-        List<Reason> reasons = new Reasons(strict, knobs, display).of(found);
-        return report(found.schedule(), key -> Place.of("designed"), reasons, Optional.of(doubt));
+        List<Reason> reasons = new ArrayList<>(new Reasons(strict, knobs, display).of(found));
+        AfterRunDesign.Designed whole = afterRun.designed(found.schedule());
+        reasons.addAll(whole.reasons());
+        return report(whole.schedule(), key -> Place.of("designed"), reasons, Optional.of(doubt));
     }
 
     /** Cases at the design ambient of vehicles that this one may turn out to be, with what a fan at full speed keeps there. */
@@ -186,6 +194,8 @@ public final class ScheduleDesign {
         Verdict verdict = judge.verdict(passages);
         ScheduleFindings findings = new ScheduleFindings(spec.with(schedule), boiling, display, places);
         findings.ofNumbers();
+        Optional<KeyOff> keyOff = afterRun().keyOff(schedule);
+        keyOff.ifPresent(findings::ofKeyOff);
         List<Finding> all = findings.ofPassages(judge.parts(), passages);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < passages.size(); i++) {
@@ -202,6 +212,7 @@ public final class ScheduleDesign {
                 lines,
                 reasons,
                 doubt,
+                keyOff,
                 all);
     }
 }

@@ -5,6 +5,7 @@ import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
 import hotday.study.design.Judge.Demanded;
+import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
@@ -18,6 +19,8 @@ import java.util.function.Function;
 final class ScheduleFindings {
     private static final double CELSIUS = 273.15;
     /** K; a coolant byte counts kelvins. */
+    private static final double HOUR = 3600.0;
+
     private static final double SENSOR_STEP = 1.0;
     /** s from rest to full that no limit should have to wait for; common practice, no source. */
     private static final double SLOW = 60.0;
@@ -243,13 +246,41 @@ final class ScheduleFindings {
         }
     }
 
+    /** What the battery gives after key-off. */
+    void ofKeyOff(KeyOff k) {
+        if (k.charge() > k.allowed()) {
+            fault(
+                    "after-run-over-budget",
+                    "after_run",
+                    String.format(
+                            Locale.ROOT,
+                            "%s: the fan takes %.2f Ah from the battery in %.0f s, %.2f Ah are allowed (limits.after_run_charge): shorten it or ask for less",
+                            k.kase().title(),
+                            k.charge() / HOUR,
+                            k.seconds(),
+                            k.allowed() / HOUR));
+        }
+        double stop = s.details().afterRun().battery();
+        if (k.seconds() > 0.0 && k.voltage() < stop) {
+            fault(
+                    "after-run-stops-early",
+                    "after_run.battery",
+                    String.format(
+                            Locale.ROOT,
+                            "%s: the fan pulls the battery to %.2f V, below the %.2f V that end the after-run: ask for less",
+                            k.kase().title(),
+                            k.voltage(),
+                            stop));
+        }
+    }
+
     private void limits(Passage p, List<Limit> must) {
         for (Limit limit : must) {
             double room = p.headroom().get(limit);
             if (room < 0.0) {
                 all.add(Finding.fault(
                                 "limit-not-held",
-                                places.apply(key(limit)),
+                                places.apply(Soak.has(p.kase()) && limit == Limit.BOILING ? "after_run" : key(limit)),
                                 at(p) + limit.title() + " gives way by " + value(limit, -room)
                                         + ", a fan at full speed holds it")
                         .with("ambient_degC", p.ambient() - CELSIUS));

@@ -2,6 +2,7 @@ package hotday.study.design;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Severity;
+import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param lines case by case, those of the day first
  * @param reasons what fixed what, of a designed schedule
  * @param doubt over vehicles that this one may turn out to be; empty when none were asked
+ * @param keyOff what happens after key-off; empty where no case switches the engine off
  */
 public record ScheduleReport(
         FanSchedule schedule,
@@ -31,6 +33,7 @@ public record ScheduleReport(
         List<Line> lines,
         List<Reason> reasons,
         Optional<Doubt> doubt,
+        Optional<KeyOff> keyOff,
         List<Finding> findings) {
     public ScheduleReport {
         lines = List.copyOf(lines);
@@ -42,6 +45,28 @@ public record ScheduleReport(
     public boolean hasFaults() {
         return findings.stream().anyMatch(f -> f.severity() == Severity.FAULT);
     }
+
+    /**
+     * After key-off.
+     *
+     * @param kase with the least room
+     * @param limit with that room
+     * @param room to it, SI; below 0 it gives way
+     * @param without the same with no after-run
+     * @param charge most that the battery gives, A s
+     * @param allowed what it may give, A s
+     * @param seconds of after-run, the longest
+     * @param voltage lowest of the battery, V
+     */
+    public record KeyOff(
+            Case kase,
+            Limit limit,
+            double room,
+            double without,
+            double charge,
+            double allowed,
+            double seconds,
+            double voltage) {}
 
     /** Energy, Wh in an hour, and starts in an hour of a plain switch. */
     public record Plain(double energy, double starts) {}

@@ -12,9 +12,9 @@ final class Schedules {
 
     private Schedules() {}
 
-    /** Full speed whenever the engine runs. */
+    /** Full speed whenever the engine runs, and the strongest after-run. */
     static FanSchedule full() {
-        return relay(CELSIUS - 50, CELSIUS - 60);
+        return AfterRunDesign.with(relay(CELSIUS - 50, CELSIUS - 60), AfterRunDesign.strongest());
     }
 
     /** A plain thermostatic switch: on at 205 degF, off at 195 degF, nothing else. */

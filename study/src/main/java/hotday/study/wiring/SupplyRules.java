@@ -21,7 +21,6 @@ final class SupplyRules {
     private static final double HOT_DRIVER = 0.85;
     private static final double INRUSH = 3.0;
     private static final double OVER_VOLTAGE = 16.0;
-    private static final double MOST_OF_BATTERY = 0.10;
 
     private final BuildSheet sheet;
     private final VehicleSpec spec;
@@ -208,13 +207,16 @@ final class SupplyRules {
     }
 
     private Rule charge(AfterRun after) {
+        double most = spec.limits().afterRunShare();
         Rule rule = Rule.most(
                 "wiring-after-run-charge",
                 "charge of the longest after-run, of the battery",
                 Quantity.RATIO,
                 after.share(),
-                MOST_OF_BATTERY,
-                "10 %, so that the engine starts again; common practice, no source");
+                most,
+                most == VehicleSpec.Limits.AFTER_RUN_SHARE
+                        ? "10 %, so that the engine starts again; common practice, no source"
+                        : "'limits.after_run_charge' of the sheet");
         return rule.broken()
                 ? rule.said(
                         Severity.FAULT,
@@ -225,8 +227,8 @@ final class SupplyRules {
                                 after.time(),
                                 after.charge() / HOUR,
                                 100 * after.share(),
-                                after.time() * MOST_OF_BATTERY / after.share(),
-                                Math.ceil(after.charge() / HOUR / MOST_OF_BATTERY)))
+                                after.time() * most / after.share(),
+                                Math.ceil(after.charge() / HOUR / most)))
                 : rule;
     }
 

@@ -87,6 +87,8 @@ class JudgedScheduleTest {
                 "slew: {up: 1 %/s, at_rest: 0.5 %/s}; slew-too-slow; 13",
                 "after_run: {curve: [[80 degC, 50 %]], from: 85 degC, until: 80 degC, longest: 10 min}; after-run-without-end; 14",
                 "after_run: {from: 100 degC, until: 97 degC, longest: 10 min, battery: 9 V}; after-run-empties-battery; 14",
+                "after_run: {curve: [[97 degC, 100 %]], from: 98 degC, until: 97 degC, longest: 30 min}; after-run-over-budget; 14",
+                "after_run: {curve: [[97 degC, 100 %]], from: 98 degC, until: 97 degC, battery: 12.4 V}; after-run-stops-early; 14",
                 "head_hysteresis: 5 kPa; hysteresis-too-small; 8",
                 "coolant: [[98 degC, 26 %], [105 degC, 30 %], [106 degC, 100 %]]; hunts; 2",
                 "head_pressure: [[1400 kPa abs, 100 %]] | head_hysteresis: 30 kPa | switching: {least_on: 3 s, least_off: 1 s}; starts-too-often; 4",

@@ -25,7 +25,8 @@ final class LimitsSection {
                 "head_pressure",
                 "evaporating",
                 "supply",
-                "charge_air");
+                "charge_air",
+                "after_run_charge");
     }
 
     /** @param regulated voltage of the alternator, V */
@@ -65,7 +66,13 @@ final class LimitsSection {
         if (supply >= regulated) {
             s.fault("supply", "'limits.supply' must lie below 'electrical.alternator.regulated', else it never holds");
         }
-        return new VehicleSpec.Limits(coolant, margin, gearbox, head, evaporating, supply, chargeAir(cooler));
+        return new VehicleSpec.Limits(
+                coolant, margin, gearbox, head, evaporating, supply, chargeAir(cooler), afterRunShare());
+    }
+
+    /** No assumption about the vehicle. */
+    private double afterRunShare() {
+        return s.typedOr("after_run_charge", Quantity.RATIO, "1 %", "100 %", VehicleSpec.Limits.AFTER_RUN_SHARE);
     }
 
     /** Judged only where it is typed: what an engine stands depends on its fuel and its map. */

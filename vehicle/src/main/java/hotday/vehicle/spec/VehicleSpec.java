@@ -576,6 +576,7 @@ public record VehicleSpec(
      * @param evaporating highest saturation temperature of an evaporator that still cools the cabin, K
      * @param supply lowest voltage, V
      * @param chargeAir highest behind the charge-air cooler, K; empty where the sheet states none
+     * @param afterRunShare of the battery's capacity that the fan may take after key-off, 0..1
      */
     public record Limits(
             double coolant,
@@ -584,5 +585,9 @@ public record VehicleSpec(
             double headPressure,
             double evaporating,
             double supply,
-            OptionalDouble chargeAir) {}
+            OptionalDouble chargeAir,
+            double afterRunShare) {
+        /** Where nobody says anything: the engine starts again; common practice, no source. */
+        public static final double AFTER_RUN_SHARE = 0.1;
+    }
 }
