@@ -1,13 +1,16 @@
 package hotday.app.cli;
 
+import hotday.core.finding.Finding;
 import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
+import hotday.study.design.CompressorReport;
 import hotday.study.design.Passage;
 import hotday.study.design.ScheduleReport;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.sheet.ScheduleText;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -15,7 +18,13 @@ import java.util.Optional;
 final class DesignText {
     private DesignText() {}
 
-    static void print(Console console, String name, ScheduleReport report, Display display, boolean given) {
+    static void print(
+            Console console,
+            String name,
+            ScheduleReport report,
+            Optional<CompressorReport> compressor,
+            Display display,
+            boolean given) {
         console.result(name + ", fan schedule " + (given ? "judged" : "designed") + ", aim "
                 + report.aim().word() + ": "
                 + (report.holds()
@@ -55,6 +64,7 @@ final class DesignText {
                     shown(k.limit(), k.room(), display),
                     shown(k.limit(), k.without(), display)));
         });
+        compressor.ifPresent(c -> CompressorText.print(console, c, display));
         if (!report.reasons().isEmpty()) {
             console.result("");
             report.reasons().forEach(r -> console.result(r.what() + ": " + r.why()));
@@ -62,7 +72,12 @@ final class DesignText {
         console.result("");
         console.result(
                 "Keep hands, hair and clothes away from a fan: it may start at any time, also with the engine off.");
-        report.findings().forEach(f -> console.say(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f));
+        tell(console, report.findings());
+        compressor.ifPresent(c -> tell(console, c.findings()));
+    }
+
+    private static void tell(Console console, List<Finding> findings) {
+        findings.forEach(f -> console.say(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f));
     }
 
     private static String line(Line line, Display display) {

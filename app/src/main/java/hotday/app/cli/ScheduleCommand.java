@@ -1,7 +1,11 @@
 package hotday.app.cli;
 
+import hotday.core.finding.Finding;
+import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.study.design.Aim;
+import hotday.study.design.CompressorCheck;
+import hotday.study.design.CompressorReport;
 import hotday.study.design.DesignJson;
 import hotday.study.design.RenderedText;
 import hotday.study.design.Rendering;
@@ -14,9 +18,12 @@ import hotday.vehicle.sheet.ScheduleFile;
 import hotday.vehicle.sheet.ScheduleText;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -109,20 +116,40 @@ final class ScheduleCommand implements Callable<Integer> {
         ScheduleDesign design = new ScheduleDesign(read.vehicle(), Cases.ofBuild(build), chosen, display);
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
+        Optional<CompressorReport> compressor = CompressorCheck.of(
+                read.vehicle().with(report.schedule()), Cases.ofBuild(build), display, sheetPlaces(read, given));
         console.clear();
-        show(report, read, display, given.isPresent());
+        show(report, compressor, read, display, given.isPresent());
         to.ifPresent(file -> write(report, read, display, file));
         render.ifPresent(folder -> render(report, read, chosen, controller, folder));
-        return report.holds() && !report.hasFaults() ? CommandLineDoor.HOLDS : CommandLineDoor.DOES_NOT_HOLD;
+        boolean faults = report.hasFaults()
+                || compressor.map(CompressorReport::hasFaults).orElse(false);
+        return report.holds() && !faults ? CommandLineDoor.HOLDS : CommandLineDoor.DOES_NOT_HOLD;
     }
 
-    private void show(ScheduleReport report, BuildSheet read, Display display, boolean given) {
+    /** Where a key of the sheet stands; those of the schedule in the file that holds it. */
+    private static Function<String, Optional<Place>> sheetPlaces(BuildSheet sheet, Optional<ScheduleFile> given) {
+        String block = "schedule.";
+        return key -> key.startsWith(block)
+                ? given.map(file -> file.place(key.substring(block.length())))
+                        .or(() -> Optional.of(Place.of("designed")))
+                : sheet.place(key);
+    }
+
+    private void show(
+            ScheduleReport report,
+            Optional<CompressorReport> compressor,
+            BuildSheet read,
+            Display display,
+            boolean given) {
         if (json) {
-            ObjectNode root = DesignJson.of(report);
-            FindingJson.put(root.putArray("findings"), report.findings());
+            ObjectNode root = DesignJson.of(report, compressor);
+            List<Finding> all = new ArrayList<>(report.findings());
+            compressor.ifPresent(c -> all.addAll(c.findings()));
+            FindingJson.put(root.putArray("findings"), all);
             console.json(root);
         } else {
-            DesignText.print(console, read.vehicle().name(), report, display, given);
+            DesignText.print(console, read.vehicle().name(), report, compressor, display, given);
         }
     }
 

@@ -47,6 +47,9 @@ class ScheduleCommandTest {
                 .contains(
                         "Heron, fan schedule judged, aim balanced: holds whatever a fan at full speed holds.",
                         "a plain switch at 205/195 degF",
+                        "Key off after the climb: the fan runs on for",
+                        "compressor, design ambient",
+                        "A cabin that stood in the heat: ",
                         "Keep hands, hair and clothes away from a fan");
         assertThat(run.err()).containsPattern("build.yaml:\\d+:8: City crawl .* the fan starts 82 times an hour");
     }
@@ -66,10 +69,16 @@ class ScheduleCommandTest {
         assertThat(line.path("cycling").has("amplitude_K")).isTrue();
         assertThat(line.path("cycling").has("period_s")).isTrue();
         assertThat(line.path("margins").has("coolant_K")).isTrue();
+        assertThat(root.at("/after_run/allowed_Ah").asDouble()).isEqualTo(7.0); // 10 % of 70 Ah
+        assertThat(root.at("/after_run/time_s").asDouble()).isBetween(0.0, 180.0);
+        assertThat(root.at("/air_conditioning/cases").size()).isEqualTo(6);
+        assertThat(root.at("/air_conditioning/cases/0/clutch_per_min").isNumber())
+                .isTrue();
+        assertThat(root.at("/air_conditioning/soaked_cabin/time_s").asDouble()).isPositive();
         List<String> keys = StreamSupport.stream(root.path("findings").spliterator(), false)
                 .map(f -> f.path("key").asString())
                 .toList();
-        assertThat(keys).contains("never-full");
+        assertThat(keys).contains("never-full", "ac-hot-coolant-too-late");
         assertThat(root.path("findings").get(0).path("line").asInt()).isEqualTo(2);
     }
 

@@ -54,7 +54,7 @@ final class AfterRunDesign {
 
     /** The same schedule with the after-run it needs. */
     Designed designed(FanSchedule schedule) {
-        AfterRun none = rule(lowest(), 0.0, 0.0);
+        AfterRun none = none();
         List<Soak> without = soaks(schedule, none);
         List<Soak> most = soaks(schedule, strongest());
         if (holds(without, most)) {
@@ -84,7 +84,7 @@ final class AfterRunDesign {
         }
 
         double room() {
-            return AfterRunDesign.room(soaks);
+            return worst(soaks).room();
         }
     }
 
@@ -101,6 +101,10 @@ final class AfterRunDesign {
 
     private static boolean holds(List<Soak> these, List<Soak> those) {
         return IntStream.range(0, these.size()).allMatch(i -> these.get(i).holdsWhat(those.get(i)));
+    }
+
+    private AfterRun none() {
+        return rule(lowest(), 0.0, 0.0);
     }
 
     /** What begins cooler stays below every limit without a fan: it rises by as much as it did here. Whole degrees. */
@@ -159,20 +163,8 @@ final class AfterRunDesign {
         return spec.limits().afterRunShare() * spec.electrical().batteryCapacity();
     }
 
-    private static double room(List<Soak> soaks) {
-        return soaks.stream()
-                .mapToDouble(s -> s.rooms().entrySet().stream()
-                        .mapToDouble(e -> e.getValue() / e.getKey().perKelvin())
-                        .min()
-                        .orElse(Double.POSITIVE_INFINITY))
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
-    }
-
     private static Soak worst(List<Soak> soaks) {
-        return soaks.stream()
-                .min(Comparator.comparingDouble(s -> room(List.of(s))))
-                .orElseThrow();
+        return soaks.stream().min(Comparator.comparingDouble(Soak::room)).orElseThrow();
     }
 
     private Reason unneeded(List<Soak> without) {
@@ -182,8 +174,8 @@ final class AfterRunDesign {
         return new Reason(
                 "after-run",
                 room >= 0.0
-                        ? "none needed: " + worst.kase().title() + " leaves " + difference(room) + " to "
-                                + limit.title()
+                        ? "none needed: " + worst.kase().title() + " leaves "
+                                + ScheduleFindings.value(limit, room, display) + " to " + limit.title()
                         : "none: not even the whole fan for ten minutes keeps " + limit.title() + " in "
                                 + worst.kase().title());
     }
@@ -191,7 +183,7 @@ final class AfterRunDesign {
     private Reason needed(Tried best, List<Soak> without, boolean holds) {
         Soak bare = worst(without);
         String why = "without it " + bare.tightest().title() + " gives way by "
-                + difference(-bare.rooms().get(bare.tightest())) + " in "
+                + ScheduleFindings.value(bare.tightest(), -bare.rooms().get(bare.tightest()), display) + " in "
                 + bare.kase().title();
         String how = String.format(
                 Locale.ROOT,
@@ -206,19 +198,19 @@ final class AfterRunDesign {
         return new Reason("after-run", why + how + end + begin);
     }
 
-    private String difference(double kelvin) {
-        return display.format(Quantity.TEMPERATURE_DIFFERENCE, kelvin);
-    }
-
     /** What a schedule does after key-off, in the case with the least room; nothing where the engine is never switched off. */
     Optional<KeyOff> keyOff(FanSchedule schedule) {
         if (soaks.isEmpty()) {
             return Optional.empty();
         }
-        List<Soak> now = soaks(schedule, schedule.details().afterRun());
+        List<List<Soak>> both = Stream.of(schedule.details().afterRun(), none())
+                .parallel()
+                .map(rule -> soaks(schedule, rule))
+                .toList();
+        List<Soak> now = both.get(0);
         Soak worst = worst(now);
+        Soak without = both.get(1).get(now.indexOf(worst));
         Limit limit = worst.tightest();
-        Soak without = Soak.of(spec, plant, with(schedule, rule(lowest(), 0.0, 0.0)), worst.kase(), Hardware.USUAL);
         return Optional.of(new KeyOff(
                 worst.kase(),
                 limit,

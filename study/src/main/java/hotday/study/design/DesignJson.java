@@ -3,8 +3,11 @@ package hotday.study.design;
 import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
+import hotday.vehicle.controller.Hold;
 import hotday.vehicle.spec.FanSchedule;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -39,6 +42,43 @@ public final class DesignJson {
                         .put("held_percent", 100 * d.held())
                         .put("worst_case", d.worst()));
         return root;
+    }
+
+    /** With what the compressor's rules do; all but findings. */
+    public static ObjectNode of(ScheduleReport report, Optional<CompressorReport> compressor) {
+        ObjectNode root = of(report);
+        compressor.ifPresentOrElse(
+                c -> compressor(root.putObject("air_conditioning"), c), () -> root.putNull("air_conditioning"));
+        return root;
+    }
+
+    private static void compressor(ObjectNode root, CompressorReport report) {
+        ArrayNode cases = root.putArray("cases");
+        report.lines().forEach(line -> {
+            ObjectNode node = cases.addObject();
+            node.put("case", line.kase().id());
+            node.put("title", line.kase().title());
+            node.put("clutch_per_min", line.clutchPerMinute());
+            held(node.putObject("held_off_percent"), line.held());
+            held(node.putObject("held_off_full_fan_percent"), line.fullFan());
+        });
+        cooling(root.putObject("soaked_cabin"), report.cooling());
+        cooling(root.putObject("soaked_cabin_full_fan"), report.fullFan());
+    }
+
+    private static void held(ObjectNode node, Map<Hold, Double> shares) {
+        for (Hold hold : Hold.values()) {
+            if (shares.containsKey(hold)) {
+                node.put(hold.label(), 100 * shares.get(hold));
+            }
+        }
+    }
+
+    private static void cooling(ObjectNode node, CompressorReport.CoolingDown cooling) {
+        node.put("to_degC", cooling.target() - CELSIUS);
+        node.put("time_s", cooling.seconds().isPresent() ? cooling.seconds().getAsDouble() : null);
+        node.put("vent_after_10_min_degC", cooling.vent() - CELSIUS);
+        node.put("cabin_after_20_min_degC", cooling.cabin() - CELSIUS);
     }
 
     private static void keyOff(ObjectNode node, KeyOff k) {

@@ -281,7 +281,7 @@ final class ScheduleFindings {
                 all.add(Finding.fault(
                                 "limit-not-held",
                                 places.apply(Soak.has(p.kase()) && limit == Limit.BOILING ? "after_run" : key(limit)),
-                                at(p) + limit.title() + " gives way by " + value(limit, -room)
+                                at(p) + limit.title() + " gives way by " + value(limit, -room, display)
                                         + ", a fan at full speed holds it")
                         .with("ambient_degC", p.ambient() - CELSIUS));
             }
@@ -411,11 +411,13 @@ final class ScheduleFindings {
         return String.format(Locale.ROOT, "%.0f s", seconds);
     }
 
-    private String value(Limit limit, double room) {
+    /** A room in words. */
+    static String value(Limit limit, double room, Display display) {
         return switch (limit) {
             case HEAD_PRESSURE -> String.format(Locale.ROOT, "%.1f bar", room / 1e5);
             case SUPPLY -> display.format(Quantity.VOLTAGE, room);
-            case COOLANT, BOILING, GEARBOX, CABIN_COOLING, CHARGE_AIR -> difference(room);
+            case COOLANT, BOILING, GEARBOX, CABIN_COOLING, CHARGE_AIR ->
+                display.format(Quantity.TEMPERATURE_DIFFERENCE, room);
         };
     }
 }

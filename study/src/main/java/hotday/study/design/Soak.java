@@ -13,6 +13,7 @@ import hotday.vehicle.plant.State;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -64,8 +65,13 @@ record Soak(
     /** The judged limit that is nearest to giving way. */
     Limit tightest() {
         return rooms.keySet().stream()
-                .min((a, b) -> Double.compare(room(a), room(b)))
+                .min(Comparator.comparingDouble(this::room))
                 .orElse(Limit.BOILING);
+    }
+
+    /** To that limit, K of outside temperature about; infinite where nothing is judged. */
+    double room() {
+        return rooms.isEmpty() ? Double.POSITIVE_INFINITY : room(tightest());
     }
 
     private double room(Limit limit) {

@@ -17,11 +17,7 @@ public final class ControllerExport {
 
     /** {@link #write(String, Schedule, CompressorLimits, Path)} of a build: its schedule, and the limits of its circuit. */
     public static List<String> write(VehicleSpec build, Path folder) {
-        CompressorLimits limits = build.airConditioning()
-                .map(VehicleSpec.AirConditioning::circuit)
-                .map(c -> CompressorLimits.of(c.cutOut(), c.cutIn(), c.lowCutOut(), c.freezeLimit(), c.variable()))
-                .orElse(CompressorLimits.standard());
-        return write(build.name(), Schedule.of(build.schedule()), limits, folder);
+        return write(build.name(), Schedule.of(build.schedule()), CompressorLimits.of(build), folder);
     }
 
     /**

@@ -62,6 +62,14 @@ class WiringCheckTest {
         return SOUND.replace(typed, taken) + (taken.contains("# steps") ? STEPS : "");
     }
 
+    /** 180 s of the standard after-run take more than 1 % of the 70 Ah. */
+    @Test
+    void theSheetSaysWhatTheBatteryMayGiveAfterKeyOff() {
+        WiringCheck check = check(SOUND + "limits: {after_run_charge: 1 %}\n");
+        assertThat(check.findings()).extracting(Finding::key).containsExactly("wiring-after-run-charge");
+        assertThat(check.findings().get(0).message()).contains("take a battery of");
+    }
+
     /** Each of these has one fault, at one line, and says what to do. */
     @ParameterizedTest
     @CsvSource(

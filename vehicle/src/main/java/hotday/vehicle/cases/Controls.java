@@ -43,10 +43,7 @@ final class Controls {
         this.drives = hardware.drive();
         this.drive = drives.get();
         fan = new Controller(Schedule.of(spec.schedule()));
-        compressor = new CompressorRules(spec.airConditioning()
-                .map(VehicleSpec.AirConditioning::circuit)
-                .map(c -> CompressorLimits.of(c.cutOut(), c.cutIn(), c.lowCutOut(), c.freezeLimit(), c.variable()))
-                .orElse(CompressorLimits.standard()));
+        compressor = new CompressorRules(CompressorLimits.of(spec));
         rated = spec.engine().ratedPower();
     }
 
@@ -91,6 +88,11 @@ final class Controls {
     /** What decides the fan's demand at present. */
     Source source() {
         return fan.source();
+    }
+
+    /** Which rule keeps the compressor off at present. */
+    Hold hold() {
+        return compressor.hold();
     }
 
     /** Whether coolant or head pressure have cut the compressor out since the start. */

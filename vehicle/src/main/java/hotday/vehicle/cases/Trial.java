@@ -5,6 +5,7 @@ import hotday.physics.fluid.Boiling;
 import hotday.physics.fluid.MoistAir;
 import hotday.vehicle.cases.Case.Conditioning;
 import hotday.vehicle.cases.Case.Phase;
+import hotday.vehicle.controller.Hold;
 import hotday.vehicle.controller.Source;
 import hotday.vehicle.plant.Equilibrium;
 import hotday.vehicle.plant.Input;
@@ -138,6 +139,11 @@ public final class Trial {
     /** Whether coolant or head pressure cut the compressor out in the last try in time. */
     boolean cutOut() {
         return controls.cutOut();
+    }
+
+    /** Which rule keeps the compressor off at present. */
+    public Hold hold() {
+        return controls.hold();
     }
 
     /** What decides the fan's demand at present. */

@@ -1,5 +1,6 @@
 package hotday.vehicle.controller;
 
+import hotday.vehicle.spec.VehicleSpec;
 import java.util.Objects;
 
 /**
@@ -143,6 +144,14 @@ public record CompressorLimits(
                 new Throttle(new Above(9000, 8000), 50),
                 new Above(1160, 1100),
                 new Clutch(30, 50, 5, 5));
+    }
+
+    /** {@link #of(double, double, double, double, boolean)} of a vehicle's circuit; the standard ones without air conditioning. */
+    public static CompressorLimits of(VehicleSpec vehicle) {
+        return vehicle.airConditioning()
+                .map(VehicleSpec.AirConditioning::circuit)
+                .map(c -> of(c.cutOut(), c.cutIn(), c.lowCutOut(), c.freezeLimit(), c.variable()))
+                .orElse(standard());
     }
 
     /**
