@@ -150,7 +150,6 @@ export class ScheduleDesk extends SheetDesk<ScheduleRead> {
   }
 
   protected override refused(findings: readonly Finding[]): void {
-    this.inOrder.value = false;
     this.findings.value = findings;
   }
 
@@ -164,7 +163,8 @@ export class ScheduleDesk extends SheetDesk<ScheduleRead> {
   private take(piece: Piece, question: Asked): boolean {
     if ('in_order' in piece) {
       if (!piece.in_order) {
-        this.refused(piece.findings);
+        this.inOrder.value = false;
+        this.findings.value = piece.findings;
         return true;
       }
       this.inOrder.value = true;

@@ -59,8 +59,10 @@ final class ScheduleRoutes {
         root.put("in_order", opened.sheet().isPresent());
         opened.sheet().ifPresent(sheet -> {
             Reply.number(root, "day_degC", sheet.vehicle().designAmbient() - 273.15);
-            CurveJson.curves(
-                    root.putArray("curves"), sheet.vehicle(), bench.cases().get(0));
+            bench.cases().stream()
+                    .filter(c -> !c.forCold())
+                    .findFirst()
+                    .ifPresent(c -> CurveJson.curves(root.putArray("curves"), sheet.vehicle(), c));
             CurveJson.values(root.putArray("values"), sheet.vehicle().schedule(), new Display(sheet.units()));
         });
         Reply.json(ctx, 200, root);

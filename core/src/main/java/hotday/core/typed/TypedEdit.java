@@ -13,6 +13,7 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
  * Changes single values in the text of a typed file where they stand, or takes one out. Everything else, comments above all, stays as somebody wrote it;
@@ -74,7 +75,7 @@ public final class TypedEdit {
             }
             Node node = found.get().getValueNode();
             if (i == words.size() - 1) {
-                return replaced(file, text, key, node, value);
+                return replaced(file, text, key, found.get(), value);
             }
             if (!(node instanceof MappingNode inner)) {
                 throw InputException.at(
@@ -133,7 +134,10 @@ public final class TypedEdit {
     private static void refuseLines(String file, String key, Node node) {
         if (node instanceof CollectionNode<?> list && list.getFlowStyle() == FlowStyle.BLOCK) {
             throw InputException.at(
-                    place(file, node), "in-lines", "'" + key + "' is typed over several lines; change it in the file");
+                    place(file, node),
+                    "in-lines",
+                    "'" + key
+                            + "' is typed over several lines, perhaps with comments that would be lost; change it in the file");
         }
     }
 
@@ -148,7 +152,16 @@ public final class TypedEdit {
         return node.getStartMark().map(TypedFile::place).orElse(Place.of(file));
     }
 
-    private static String replaced(String file, String text, String key, Node node, String value) {
+    private static String replaced(String file, String text, String key, NodeTuple entry, String value) {
+        Node node = entry.getValueNode();
+        if (node instanceof SequenceNode list && list.getFlowStyle() == FlowStyle.BLOCK) {
+            int after = index(text, entry.getKeyNode().getEndMark());
+            int end = end(text, list);
+            int line = text.indexOf('\n', end);
+            if (text.substring(after, line < 0 ? text.length() : line).indexOf('#') < 0) {
+                return text.substring(0, after) + ": " + value + text.substring(end);
+            }
+        }
         refuseLines(file, key, node);
         int start = index(text, node.getStartMark());
         int end = index(text, node.getEndMark());
@@ -183,15 +196,19 @@ public final class TypedEdit {
     }
 
     /** Behind the last thing a block holds. */
-    private static int end(String text, MappingNode block) {
-        Node last = block.getValue().get(block.getValue().size() - 1).getValueNode();
+    private static int end(String text, CollectionNode<?> block) {
+        Node last = lastOf(block);
         while (last instanceof CollectionNode<?> inner
                 && inner.getFlowStyle() == FlowStyle.BLOCK
                 && !inner.getValue().isEmpty()) {
-            Object child = inner.getValue().get(inner.getValue().size() - 1);
-            last = child instanceof NodeTuple tuple ? tuple.getValueNode() : (Node) child;
+            last = lastOf(inner);
         }
         return index(text, last.getEndMark());
+    }
+
+    private static Node lastOf(CollectionNode<?> block) {
+        Object last = block.getValue().get(block.getValue().size() - 1);
+        return last instanceof NodeTuple tuple ? tuple.getValueNode() : (Node) last;
     }
 
     /** Marks count code points, text counts chars. */

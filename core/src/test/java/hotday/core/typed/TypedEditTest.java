@@ -90,6 +90,21 @@ class TypedEditTest {
     }
 
     @Test
+    void aListOverSeveralLinesIsReplacedUnlessACommentWouldBeLost() {
+        String lines = "s:\n  curve:\n    - [94 degC, 25 %]\n    - [100 degC, 60 %]\n  on: 94 degC  # from here\n";
+        assertThat(TypedEdit.of("sheet", lines, Map.of("s.curve", "[[90 degC, 30 %]]")))
+                .isEqualTo("s:\n  curve: [[90 degC, 30 %]]\n  on: 94 degC  # from here\n");
+        assertThat(TypedEdit.of("sheet", "curve:\r\n- 1\r\n- 2", Map.of("curve", "[3]")))
+                .isEqualTo("curve: [3]");
+        for (String comment : new String[] {"- [94 degC, 25 %]", "- [100 degC, 60 %]", "curve:"}) {
+            String said = lines.replace(comment, comment + "  # measured");
+            assertThatThrownBy(() -> TypedEdit.of("sheet", said, Map.of("s.curve", "[[90 degC, 30 %]]")))
+                    .isInstanceOf(InputException.class)
+                    .hasMessageContaining("comments that would be lost");
+        }
+    }
+
+    @Test
     void whatWasTypedOverLinesReadsAsOneLine() {
         String typed =
                 "schedule:\n  coolant:\n    - [94 degC, 25 %]\n    - [100 degC, 60 %]\n  floor: {demand: 20 %}\n  on: 94 degC\n";
