@@ -12,6 +12,7 @@ export function Day({ desk }: { desk: ScheduleDesk }) {
   return (
     <section class="card" data-card="day" aria-labelledby="day-title">
       <h2 id="day-title">Mean of the day</h2>
+      <p class="hint">A schedule holds when nothing gives way that a fan at full speed holds.</p>
       {report && (
         <Table
           label="Mean of the day of each schedule"

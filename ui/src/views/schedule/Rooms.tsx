@@ -71,12 +71,18 @@ function Limits({ seen, choice }: { seen: readonly Seen[]; choice: UnitChoice })
       rows={seen.map((s) => ({
         key: name(s),
         cells: [
-          <>{s.row.figures.title} <span class={s.older ? 'older' : ''}><Verdict holds={s.row.figures.holds} /></span></>,
+          <>{s.row.figures.title} <span class={s.older ? 'older' : ''}><Holds figures={s.row.figures} /></span></>,
           ...limits.map((limit) => <Room key={limit} limit={limit} seen={s} choice={choice} />),
         ],
       }))}
     />
   );
+}
+
+/** A case that nothing can hold is no merit of the schedule. */
+function Holds({ figures }: { figures: CaseFigures }) {
+  const given = roomsOf(figures).some((r) => r.room < 0);
+  return figures.holds && given ? <span class="hint">no worse than the full fan</span> : <Verdict holds={figures.holds} />;
 }
 
 const unitOf = (seen: readonly Seen[], limit: string): Unit =>
