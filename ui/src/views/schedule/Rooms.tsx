@@ -82,7 +82,7 @@ function Limits({ seen, choice }: { seen: readonly Seen[]; choice: UnitChoice })
 /** A case that nothing can hold is no merit of the schedule. */
 function Holds({ figures }: { figures: CaseFigures }) {
   const given = roomsOf(figures).some((r) => r.room < 0);
-  return figures.holds && given ? <span class="hint">no worse than the full fan</span> : <Verdict holds={figures.holds} />;
+  return figures.holds && given ? <span class="hint">gives way with a full fan too</span> : <Verdict holds={figures.holds} />;
 }
 
 const unitOf = (seen: readonly Seen[], limit: string): Unit =>
