@@ -1,5 +1,6 @@
 package hotday.study.design;
 
+import hotday.vehicle.cases.Case;
 import java.util.Locale;
 
 /**
@@ -29,14 +30,21 @@ public enum Aim {
         this.compressor = compressor;
     }
 
-    /** Cost of an hour of it, W of fan power. */
+    /** Cost of an hour of it, W of fan power. A fan that swings by less than what hunts does not count as switched. */
     double cost(Passage p) {
-        double masked = 1.0 / (1.0 + Math.pow(p.kase().speed() / ROAD_NOISE, 2));
-        double cycles = p.cyclesPerHour() * p.fanSwing();
-        return power * p.fanPower()
-                + loudness * masked * p.loudness()
-                + switching * Math.max(p.startsPerHour(), cycles)
-                + compressor * p.compressorPower();
+        double cycles = p.fanSwing() < Hunting.SWING ? 0.0 : p.cyclesPerHour() * p.fanSwing();
+        return cost(p.kase(), p.fanPower(), p.loudness(), p.compressorPower())
+                + switching * Math.max(p.startsPerHour(), cycles);
+    }
+
+    /** The same at rest. */
+    double cost(Case kase, Calm calm) {
+        return cost(kase, calm.fanPower(), calm.loudness(), calm.compressorPower());
+    }
+
+    private double cost(Case kase, double watts, double loud, double compressorPower) {
+        double masked = 1.0 / (1.0 + Math.pow(kase.speed() / ROAD_NOISE, 2));
+        return power * watts + loudness * masked * loud + compressor * compressorPower;
     }
 
     /** As typed. */

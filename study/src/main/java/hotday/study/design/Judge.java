@@ -3,28 +3,34 @@ package hotday.study.design;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.cases.Limit;
+import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Says what a schedule costs and whether it holds what a fan at full speed holds. Immutable; any number of threads may ask. */
 final class Judge {
-    private final VehicleSpec spec;
-    private final Hardware hardware;
+    private static final int TURNS = 4;
+    private static final double NEAR = 0.93;
+
     private final Aim aim;
     private final List<Demanded> parts;
+    /** What a piece that moves is taken to cost until it is run through. */
+    private final double[] expected;
 
     /**
      * A piece of the day, or one that only must hold.
      *
-     * @param plant the vehicle, or one that it may turn out to be
+     * @param stand with the vehicle, or one that it may turn out to be
      * @param must limits that a fan at full speed keeps there
      */
-    record Demanded(DayPart part, Plant plant, List<Limit> must) {}
+    record Demanded(DayPart part, Stand stand, List<Limit> must) {}
 
     /**
      * @param violation how far limits gave way that need not, in kelvins of outside temperature about, and how much it hunts; 0 when all is well
@@ -42,11 +48,26 @@ final class Judge {
         }
     }
 
-    private Judge(VehicleSpec spec, Hardware hardware, Aim aim, List<Demanded> parts) {
-        this.spec = spec;
-        this.hardware = hardware;
+    private Judge(Aim aim, List<Demanded> parts, double[] expected) {
         this.aim = aim;
         this.parts = List.copyOf(parts);
+        this.expected = expected;
+    }
+
+    private Judge(Aim aim, List<Demanded> parts) {
+        this(aim, parts, new double[parts.size()]);
+    }
+
+    /** The same, which breaks off sooner: no schedule makes a piece that moves cheaper than a share of what this one makes of it. */
+    Judge near(FanSchedule schedule) {
+        double[] about = new double[parts.size()];
+        for (int i = 0; i < about.length; i++) {
+            Demanded d = parts.get(i);
+            if (!d.part().kase().steady() && d.part().share() > 0.0) {
+                about[i] = NEAR * d.part().share() * aim.cost(passage(schedule, d));
+            }
+        }
+        return new Judge(aim, parts, about);
     }
 
     /** @param parts of the day, and such with a share of 0 that only must hold */
@@ -55,28 +76,33 @@ final class Judge {
                 .parallel()
                 .map(p -> demanded(spec, plant, hardware, p))
                 .toList();
-        return new Judge(spec, hardware, aim, demanded);
+        return new Judge(aim, demanded);
     }
 
     /** The same with other sensors and drives; what must hold stays. */
     Judge with(Hardware other) {
-        return new Judge(spec, other, aim, parts);
+        return new Judge(
+                aim,
+                parts.stream()
+                        .map(d -> new Demanded(d.part(), d.stand().with(other), d.must()))
+                        .toList());
     }
 
     /** The same by another aim. */
     Judge with(Aim other) {
-        return new Judge(spec, hardware, other, parts);
+        return new Judge(other, parts);
     }
 
     /** The same with more that must hold. */
     Judge with(List<Demanded> more) {
         List<Demanded> all = new ArrayList<>(parts);
         all.addAll(more);
-        return new Judge(spec, hardware, aim, all);
+        return new Judge(aim, all);
     }
 
     static Demanded demanded(VehicleSpec spec, Plant plant, Hardware hardware, DayPart part) {
-        return new Demanded(part, plant, kept(passage(spec, plant, Schedules.full(), part, hardware)));
+        Stand stand = new Stand(spec, plant, part, hardware);
+        return new Demanded(part, stand, kept(stand.passage(Schedules.full())));
     }
 
     private static List<Limit> kept(Passage full) {
@@ -91,14 +117,8 @@ final class Judge {
         return parts;
     }
 
-    private static Passage passage(
-            VehicleSpec spec, Plant plant, FanSchedule schedule, DayPart part, Hardware hardware) {
-        return new Rehearsal(spec.with(schedule), plant.with(schedule), part.kase(), part.ambient(), hardware)
-                .passage();
-    }
-
     Passage passage(FanSchedule schedule, Demanded demanded) {
-        return passage(spec, demanded.plant(), schedule, demanded.part(), hardware);
+        return demanded.stand().passage(schedule);
     }
 
     /** All pieces of the day. */
@@ -110,37 +130,89 @@ final class Judge {
         return verdict(schedule, new Verdict(Double.MAX_VALUE, Double.MAX_VALUE));
     }
 
-    /** Broken off as soon as it is certain not to be better than another. */
+    /**
+     * Broken off as soon as it is certain, or as good as certain, not to be better than another: first balances are looked at, which is quick, then what
+     * tells most for its time is run through.
+     */
     Verdict verdict(FanSchedule schedule, Verdict best) {
-        double violation = 0.0;
-        double cost = 0.0;
-        for (Demanded d : parts) {
-            Passage p = passage(schedule, d);
-            violation += violation(p, d.must()) + Hunting.excess(p);
-            cost += d.part().share() * aim.cost(p);
-            Verdict soFar = new Verdict(violation, cost);
-            if (soFar.compareTo(best) > 0) {
-                return soFar;
+        Schedule whole = Schedule.of(schedule);
+        Tally tally = new Tally(expected);
+        boolean[] calm = new boolean[parts.size()];
+        for (int i = 0; i < calm.length; i++) {
+            Optional<Calm> rest = parts.get(i).stand().calm(whole);
+            calm[i] = rest.isPresent();
+            if (calm[i]) {
+                note(tally, i, rest.get());
             }
         }
-        return new Verdict(violation, cost);
+        for (int turn = 0; turn < TURNS; turn++) {
+            for (int i = 0; i < calm.length; i++) {
+                if (tally.verdict().compareTo(best) > 0) {
+                    return tally.verdict();
+                }
+                if (turn(parts.get(i).part(), calm[i]) == turn) {
+                    note(tally, i, passage(schedule, parts.get(i)));
+                }
+            }
+        }
+        return tally.verdict();
+    }
+
+    /** When a piece is run through: first a fan that comes and goes, then what moves and counts, then what balances, at last what must only hold. */
+    private static int turn(DayPart part, boolean calm) {
+        if (part.kase().steady()) {
+            return calm ? 2 : 0;
+        }
+        return part.share() > 0.0 ? 1 : 3;
+    }
+
+    /** A balance costs what it costs; whether it holds is for the run to say, where the compressor may be cut out. */
+    private void note(Tally tally, int i, Calm calm) {
+        Demanded d = parts.get(i);
+        double cost = d.part().share() * aim.cost(d.part().kase(), calm);
+        tally.note(i, 0.0, cost);
+    }
+
+    private void note(Tally tally, int i, Passage p) {
+        Demanded d = parts.get(i);
+        double violation = violation(p.headroom(), d.must()) + Hunting.excess(p);
+        tally.note(i, violation, d.part().share() * aim.cost(p));
+    }
+
+    /** What was added up so far; the last that is noted about a piece counts. */
+    private static final class Tally {
+        private final double[] violation;
+        private final double[] cost;
+
+        Tally(double[] expected) {
+            violation = new double[expected.length];
+            cost = expected.clone();
+        }
+
+        void note(int part, double itsViolation, double itsCost) {
+            violation[part] = itsViolation;
+            cost[part] = itsCost;
+        }
+
+        Verdict verdict() {
+            return new Verdict(
+                    Arrays.stream(violation).sum(), Arrays.stream(cost).sum());
+        }
     }
 
     /** The same from passages that are there. */
     Verdict verdict(List<Passage> passages) {
-        double violation = 0.0;
-        double cost = 0.0;
+        Tally tally = new Tally(expected);
         for (int i = 0; i < passages.size(); i++) {
-            violation += violation(passages.get(i), parts.get(i).must()) + Hunting.excess(passages.get(i));
-            cost += parts.get(i).part().share() * aim.cost(passages.get(i));
+            note(tally, i, passages.get(i));
         }
-        return new Verdict(violation, cost);
+        return tally.verdict();
     }
 
-    static double violation(Passage p, List<Limit> must) {
+    static double violation(Map<Limit, Double> headroom, List<Limit> must) {
         double all = 0.0;
         for (Limit limit : must) {
-            all += Math.max(0.0, -p.headroom().get(limit) / limit.perKelvin());
+            all += Math.max(0.0, -headroom.get(limit) / limit.perKelvin());
         }
         return all;
     }

@@ -3,13 +3,15 @@ package hotday.study.design;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What may be turned in a schedule, each between two bounds that follow from the vehicle, as numbers of 0 to 1. Schedules come out in the
- * controller's whole numbers, so that what was judged is what is written.
+ * What may be turned in a schedule, each in steps between two bounds that follow from the vehicle: coarse steps of what tells most, whole degrees Celsius
+ * as sensors have them, for a first search, fine ones of everything then. Schedules come out in the controller's whole numbers, so that what was judged is
+ * what is written.
  */
 final class Knobs {
     private static final double CELSIUS = 273.15;
@@ -17,20 +19,19 @@ final class Knobs {
     private static final double ABOVE_THERMOSTAT = 3.0;
     /** K by which the coolant curve is full before its limit: a step of the sensor and what its lag hides. */
     private static final double BEFORE_LIMIT = 2.0;
+    /** K that the coolant curve is wide at least. */
+    private static final double LEAST_SPAN = 4.0;
     /** Pa by which the A/C curve is full before its limit. */
     private static final double BEFORE_HEAD = 100e3;
+    /** Pa that the A/C curve is wide at least. */
+    private static final double LEAST_HEAD_SPAN = 200e3;
 
-    /** What a fan gets at least while it runs; a curve begins with it. */
+    /** What a fan gets at least while it runs; the coolant curve begins with it. */
     private static final double LEAST = 0.25;
-    /** Pa; a fan that is switched on by head pressure moves it by less. */
-    private static final double HEAD_HYSTERESIS = 300e3;
-    /** s; whether these are longer or shorter made no difference where nothing hunts. */
-    private static final double LEAST_ON = 30.0;
-
-    private static final double LEAST_OFF = 20.0;
 
     private static final double GEARBOX_FULL = 3.0; // K before its limit
     private static final double GEARBOX_SPAN = 12.0; // K
+
     /** K before its limit: a step of the sensor and what its lag hides. */
     private static final double CHARGE_FULL = 2.0;
     /** K: charge air follows the pedal within seconds, and by the time it gets so far a fan should have come up to speed. */
@@ -39,14 +40,20 @@ final class Knobs {
     /** What is turned, in this order. */
     private enum Knob {
         COOLANT_FROM("start of the coolant curve"),
-        COOLANT_SPAN("width of the coolant curve"),
+        COOLANT_FULL("end of the coolant curve"),
+        COOLANT_PLACE("place of the middle of the coolant curve"),
         COOLANT_MIDDLE("middle demand of the coolant curve"),
         COOLANT_HYSTERESIS("hysteresis of the coolant curve"),
         HEAD_FROM("start of the head-pressure curve"),
-        HEAD_SPAN("width of the head-pressure curve"),
+        HEAD_FULL("end of the head-pressure curve"),
+        HEAD_PLACE("place of the middle of the head-pressure curve"),
         HEAD_FIRST("first demand of the head-pressure curve"),
         HEAD_MIDDLE("middle demand of the head-pressure curve"),
-        ALLOWANCE("road-speed allowance at 80 km/h");
+        HEAD_HYSTERESIS("hysteresis of the head-pressure curve"),
+        ALLOWANCE_SLOW("road-speed allowance at 30 km/h"),
+        ALLOWANCE("road-speed allowance at 80 km/h"),
+        LEAST_ON("least time on"),
+        LEAST_OFF("least time off");
 
         private final String title;
 
@@ -55,30 +62,79 @@ final class Knobs {
         }
     }
 
-    /** What a knob turns, in words. */
-    static String title(int knob) {
-        return Knob.values()[knob].title;
+    /**
+     * Settings of a knob.
+     *
+     * @param low value of setting 0; degC, K, Pa, s, share
+     * @param step from one setting to the next
+     * @param settings how many there are
+     * @param coarse settings that a first search goes at once
+     * @param usual setting that a first search leaves a knob at; negative where it turns it
+     */
+    private record Scale(double low, double step, int settings, int coarse, int usual) {
+        static Scale turned(double low, double high, double step, int coarse) {
+            return new Scale(low, step, count(low, high, step), coarse, -1);
+        }
+
+        static Scale left(double usual, double low, double high, double step) {
+            return new Scale(low, step, count(low, high, step), 2, (int) Math.round((usual - low) / step));
+        }
+
+        private static int count(double low, double high, double step) {
+            return 1 + (int) Math.floor(Math.max(0.0, high - low) / step + 1e-6);
+        }
+
+        double value(int setting) {
+            return low + setting * step;
+        }
     }
 
     static final int COUNT = Knob.values().length;
+    /** What is turned together: a curve is shifted by both of its ends. */
+    static final int[][] PAIRS = {
+        ordinals(Knob.COOLANT_FROM, Knob.COOLANT_FULL), ordinals(Knob.HEAD_FROM, Knob.HEAD_FULL)
+    };
+
+    private static int[] ordinals(Knob... knobs) {
+        return Arrays.stream(knobs).mapToInt(Knob::ordinal).toArray();
+    }
 
     private final double opens;
-    private final double hottest;
     private final double gearbox;
     private final Optional<FanSchedule.ChargeAirCurve> chargeAir;
-    private final double head;
     private final boolean cooled;
     private final FanSchedule.AfterRun afterRun;
+    private final Scale[] scales;
 
     /** @param boiling coolant at which it boils less the sheet's margin, K */
     Knobs(VehicleSpec spec, double boiling, FanSchedule.AfterRun afterRun) {
         opens = spec.thermostat().opens();
-        hottest = Math.min(spec.limits().coolant(), boiling) - BEFORE_LIMIT;
         gearbox = spec.limits().gearbox() - GEARBOX_FULL;
         chargeAir = chargeAir(spec.limits().chargeAir());
-        head = spec.limits().headPressure() - BEFORE_HEAD;
         cooled = spec.airConditioning().isPresent();
         this.afterRun = afterRun;
+        double lowest = Math.ceil(opens + ABOVE_THERMOSTAT - CELSIUS - 1e-6);
+        double hottest = Math.max(
+                lowest + LEAST_SPAN, Math.floor(Math.min(spec.limits().coolant(), boiling) - BEFORE_LIMIT - CELSIUS));
+        double head = spec.limits().headPressure() - BEFORE_HEAD;
+        double headLowest = Math.min(900e3, head - 500e3);
+        scales = new Scale[] {
+            Scale.turned(lowest, hottest - LEAST_SPAN, 0.5, 2),
+            Scale.turned(lowest + LEAST_SPAN, hottest, 0.5, 2),
+            Scale.left(0.5, 0.3, 0.7, 0.05),
+            Scale.turned(0.05, 0.60, 0.01, 5),
+            Scale.turned(2.0, 10.0, 0.5, 2),
+            Scale.turned(headLowest, head - LEAST_HEAD_SPAN, 5e3, 5),
+            Scale.turned(headLowest + LEAST_HEAD_SPAN, head, 5e3, 5),
+            Scale.left(0.5, 0.3, 0.7, 0.05),
+            Scale.turned(LEAST, 0.5, 0.01, 5),
+            Scale.turned(0.05, 0.60, 0.01, 5),
+            Scale.left(300e3, 100e3, 400e3, 25e3),
+            Scale.left(0.0, 0.0, 0.3, 0.01),
+            Scale.turned(0.0, 0.8, 0.01, 5),
+            Scale.left(30.0, 10.0, 60.0, 5.0),
+            Scale.left(20.0, 5.0, 60.0, 5.0)
+        };
     }
 
     private static Optional<FanSchedule.ChargeAirCurve> chargeAir(OptionalDouble limit) {
@@ -90,30 +146,58 @@ final class Knobs {
                 .findFirst();
     }
 
-    /** The schedule of a setting, each of 0..1. */
-    FanSchedule schedule(double[] at) {
-        double lowest = opens + ABOVE_THERMOSTAT;
-        double from = between(at, Knob.COOLANT_FROM, lowest, Math.max(lowest + 1, hottest - 4));
-        double full = from + between(at, Knob.COOLANT_SPAN, Math.min(4, hottest - from), hottest - from);
-        double on = tenth(from);
-        double hysteresis = between(at, Knob.COOLANT_HYSTERESIS, 2.0, 8.0);
-        List<Double> coolant = List.of(on, tenth((from + full) / 2), tenth(full));
+    /** What a knob turns, in words. */
+    static String title(int knob) {
+        return Knob.values()[knob].title;
+    }
+
+    int settings(int knob) {
+        return scales[knob].settings();
+    }
+
+    /** Settings that are noticed: what a first search goes at once. */
+    int coarse(int knob) {
+        return scales[knob].coarse();
+    }
+
+    /** Whether a first search turns it. */
+    boolean first(int knob) {
+        return scales[knob].usual() < 0;
+    }
+
+    /** Where a first search leaves what it does not turn. */
+    int usual(int knob) {
+        return scales[knob].usual();
+    }
+
+    /** A setting moved back between the bounds. */
+    int bounded(int knob, int setting) {
+        return Math.max(0, Math.min(settings(knob) - 1, setting));
+    }
+
+    /** The schedule of a setting of every knob, each 0 up to {@link #settings}. */
+    FanSchedule schedule(int[] at) {
+        double from = value(at, Knob.COOLANT_FROM) + CELSIUS;
+        double full = Math.max(from + LEAST_SPAN, value(at, Knob.COOLANT_FULL) + CELSIUS);
+        double off = Math.max(from - value(at, Knob.COOLANT_HYSTERESIS), opens + 1.0);
+        double middle = from + (full - from) * value(at, Knob.COOLANT_PLACE);
         List<Double> headAt = new ArrayList<>();
         List<Double> headDemand = new ArrayList<>();
-        double headFrom = between(at, Knob.HEAD_FROM, 900e3, Math.max(1000e3, head - 400e3));
         if (cooled) {
-            double headFull = headFrom + between(at, Knob.HEAD_SPAN, Math.min(200e3, head - headFrom), head - headFrom);
-            headAt.addAll(List.of(kilo(headFrom), kilo((headFrom + headFull) / 2), kilo(headFull)));
-            headDemand.addAll(demand(between(at, Knob.HEAD_FIRST, LEAST, 0.5), at, Knob.HEAD_MIDDLE));
+            double headFrom = value(at, Knob.HEAD_FROM);
+            double headFull = Math.max(headFrom + LEAST_HEAD_SPAN, value(at, Knob.HEAD_FULL));
+            double headMiddle = headFrom + (headFull - headFrom) * value(at, Knob.HEAD_PLACE);
+            headAt.addAll(List.of(kilo(headFrom), kilo(headMiddle), kilo(headFull)));
+            headDemand.addAll(demand(value(at, Knob.HEAD_FIRST), value(at, Knob.HEAD_MIDDLE)));
         }
-        double spared = share(between(at, Knob.ALLOWANCE, 0.0, 0.8));
+        double slow = share(value(at, Knob.ALLOWANCE_SLOW));
         return new FanSchedule(
-                coolant,
-                demand(LEAST, at, Knob.COOLANT_MIDDLE),
-                on,
-                tenth(Math.max(from - hysteresis, opens + 1.0)),
+                List.of(tenth(from), tenth(middle), tenth(full)),
+                demand(LEAST, value(at, Knob.COOLANT_MIDDLE)),
+                tenth(from),
+                tenth(off),
                 List.of(30 / 3.6, 80 / 3.6),
-                List.of(0.0, spared),
+                List.of(slow, Math.max(slow, share(value(at, Knob.ALLOWANCE)))),
                 0.0,
                 headAt,
                 headDemand,
@@ -122,22 +206,22 @@ final class Knobs {
                 chargeAir,
                 new FanSchedule.Details(
                         5.0,
-                        HEAD_HYSTERESIS,
-                        tenth(Math.min(full, hottest)),
+                        kilo(value(at, Knob.HEAD_HYSTERESIS)),
+                        tenth(full),
                         new FanSchedule.Floor(0.0, tenth(opens + 2.0), 5 / 3.6, 10 / 3.6),
-                        new FanSchedule.Switching(3.0, 0.2, 0.15, LEAST, LEAST_ON, LEAST_OFF),
+                        new FanSchedule.Switching(
+                                3.0, 0.2, 0.15, LEAST, value(at, Knob.LEAST_ON), value(at, Knob.LEAST_OFF)),
                         new FanSchedule.Slew(0.1, 0.05, 0.05, 0.15),
                         afterRun));
     }
 
-    /** Three demands: the first, one below the straight line to full or on it, full. */
-    private static List<Double> demand(double low, double[] at, Knob middle) {
-        double half = low + (1.0 - low) * between(at, middle, 0.15, 0.6);
-        return List.of(share(low), share(half), 1.0);
+    /** Three demands: the first, one below the straight line to full or near it, full. */
+    private static List<Double> demand(double low, double middle) {
+        return List.of(share(low), share(low + (1.0 - low) * middle), 1.0);
     }
 
-    private static double between(double[] at, Knob knob, double low, double high) {
-        return low + at[knob.ordinal()] * (high - low);
+    private double value(int[] at, Knob knob) {
+        return scales[knob.ordinal()].value(at[knob.ordinal()]);
     }
 
     private static double tenth(double kelvin) {

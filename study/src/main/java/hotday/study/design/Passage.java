@@ -59,4 +59,25 @@ public record Passage(
     public double energy() {
         return fanPower;
     }
+
+    /** The same with the means of a rest. */
+    Passage with(Calm calm) {
+        return new Passage(
+                kase,
+                ambient,
+                headroom,
+                seconds,
+                calm.fanPower(),
+                calm.compressorPower(),
+                calm.loudness(),
+                startsPerHour,
+                clutchPerHour,
+                calm.coolant(),
+                amplitude,
+                period,
+                calm.fan(),
+                fanSwing,
+                calm.battery(),
+                turnsPerHour);
+    }
 }

@@ -13,8 +13,6 @@ import java.util.stream.IntStream;
 
 /** Why a designed schedule is as it is: every knob is turned a little both ways, and what gets worse is the reason. */
 final class Reasons {
-    private static final double TURN = 0.08;
-
     private final Judge judge;
     private final Knobs knobs;
     private final Display display;
@@ -34,11 +32,11 @@ final class Reasons {
                 .toList();
     }
 
-    private Optional<Reason> reason(double[] at, int knob, List<Passage> before) {
+    private Optional<Reason> reason(int[] at, int knob, List<Passage> before) {
         List<String> why = new ArrayList<>();
         for (int direction = -1; direction <= 1; direction += 2) {
-            double[] turned = at.clone();
-            turned[knob] = Math.min(1.0, Math.max(0.0, at[knob] + direction * TURN));
+            int[] turned = at.clone();
+            turned[knob] = knobs.bounded(knob, at[knob] + direction * knobs.coarse(knob));
             FanSchedule schedule = knobs.schedule(turned);
             if (turned[knob] == at[knob]) {
                 why.add(direction < 0 ? "lowest that is tried" : "highest that is tried");

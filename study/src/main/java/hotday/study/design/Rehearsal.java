@@ -6,6 +6,7 @@ import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.Trial;
 import hotday.vehicle.controller.Source;
+import hotday.vehicle.controller.Witness;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
@@ -72,8 +73,20 @@ final class Rehearsal {
         this.history = new double[(int) Math.ceil(longest / STRIDE) + 2][];
     }
 
+    /** From where the schedule brings the case to rest, if it does. */
     Passage passage() {
         trial.begin(ambient);
+        return passed();
+    }
+
+    /** From a rest at some fan speed, with somebody who looks on. */
+    Passage passage(double[] rest, Witness witness) {
+        trial.watchedBy(witness);
+        trial.begin(ambient, rest);
+        return passed();
+    }
+
+    private Passage passed() {
         cycles.clear();
         decided = Source.NONE;
         run.restart();

@@ -103,14 +103,14 @@ public final class ScheduleDesign {
     /**
      * The cheapest schedule that holds, in the vehicle as the sheet has it and in 95 of 100 that it may turn out to be.
      *
-     * @param seed of the vehicles
+     * @param seed of the search and of the vehicles
      * @param progress told the share done, 0..1
      */
     public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
         AfterRunDesign afterRun = afterRun();
         Knobs knobs = new Knobs(spec, boiling, AfterRunDesign.strongest());
-        ScheduleSearch search = new ScheduleSearch(judge, knobs, s -> progress.accept(0.7 * s), cancelled);
-        ScheduleSearch.Found found = search.find(ScheduleSearch.starts());
+        ScheduleSearch search = new ScheduleSearch(judge, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
+        ScheduleSearch.Found found = search.find();
         List<Demanded> possible = possible(seed);
         Judge strict = judge;
         for (int round = 0; round < ROUNDS; round++) {
@@ -120,7 +120,7 @@ public final class ScheduleDesign {
                 break;
             }
             strict = strict.with(failing.subList(0, Math.min(MOST_ADDED, failing.size())));
-            found = new ScheduleSearch(strict, knobs, s -> {}, cancelled).improved(found.at());
+            found = new ScheduleSearch(strict, knobs, seed, s -> {}, cancelled).improved(found.at());
         }
         progress.accept(0.95);
         Doubt doubt = doubt(found.schedule(), possible);
@@ -150,7 +150,7 @@ public final class ScheduleDesign {
         double[] violations = IntStream.range(0, possible.size())
                 .parallel()
                 .mapToDouble(i -> Judge.violation(
-                        judge.passage(schedule, possible.get(i)),
+                        judge.passage(schedule, possible.get(i)).headroom(),
                         possible.get(i).must()))
                 .toArray();
         List<Demanded> failing = new ArrayList<>();

@@ -2,173 +2,247 @@ package hotday.study.design;
 
 import hotday.study.design.Judge.Verdict;
 import hotday.vehicle.spec.FanSchedule;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 
 /**
- * The cheapest schedule that holds: differential evolution (Storn and Price 1997, best/1/bin), then a pattern search from its best. A
- * generation is made before any of it is judged and every candidate is judged by itself, and the search always begins the same way, so the result
- * hangs on nothing but the vehicle.
+ * The cheapest schedule that holds. Some families of settings, strewn over the whole range, evolve by themselves (evolution strategy with the best
+ * kept, Beyer and Schwefel 2002), then together; from each of the best every knob is turned until nothing gets better, and from what is best
+ * then all pairs of knobs. What is judged side by side is chosen before, so the result does not hang on threads.
  */
 final class ScheduleSearch {
-    private static final int POPULATION = 20;
-    private static final int GENERATIONS = 24;
-    private static final long BEGIN = 1;
-    private static final double WEIGHT = 0.6;
-    private static final double CROSSOVER = 0.8;
-    private static final double FIRST_STEP = 0.08;
-    private static final double LAST_STEP = 0.01;
+    private static final int FAMILIES = 3;
+    /** Judged side by side. */
+    private static final int BROOD = 48;
+    /** Broods that a family begins with. */
+    private static final int STREWN = 3;
+    /** Settings that a family keeps. */
+    private static final int KEPT = 12;
 
-    private final Judge judge;
+    private static final int GENERATIONS_APART = 5;
+    private static final int GENERATIONS_TOGETHER = 6;
+    /** Of the best that the families end with: from so many knobs are turned till nothing gets better. */
+    private static final int DESCENTS = 6;
+
+    private static final int MOST_SWEEPS = 4;
+    /** Shares of a knob's range by which settings are changed, one of them at random. */
+    private static final double[] FAR = {0.03, 0.1, 0.3};
+
+    private static final int[] TURNS = {1, 2, 4};
+    private static final int[] PAIR_TURNS = {4, 1};
+    /** What a search judges side by side, about how often: for its progress. */
+    private static final int USUAL = FAMILIES * (STREWN + GENERATIONS_APART) + GENERATIONS_TOGETHER + 20;
+
+    private static final Verdict WORST = new Verdict(Double.MAX_VALUE, Double.MAX_VALUE);
+
+    private Judge judge;
     private final Knobs knobs;
     private final Random random;
     private final DoubleConsumer progress;
     private final BooleanSupplier cancelled;
-    private int judged;
+    private final Set<FanSchedule> seen = new HashSet<>();
+    private int broods;
 
     /** Where a search has come to. */
-    record Found(double[] at, FanSchedule schedule, Verdict verdict, int judged) {}
+    record Found(int[] at, FanSchedule schedule, Verdict verdict, int judged) {}
 
-    ScheduleSearch(Judge judge, Knobs knobs, DoubleConsumer progress, BooleanSupplier cancelled) {
+    private record Tried(int[] at, Verdict verdict) {
+        boolean better(Tried other) {
+            return verdict.compareTo(other.verdict) < 0;
+        }
+    }
+
+    private record Candidate(int[] at, FanSchedule schedule) {}
+
+    ScheduleSearch(Judge judge, Knobs knobs, long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
         this.judge = judge;
         this.knobs = knobs;
-        this.random = new Random(BEGIN);
+        this.random = new Random(seed);
         this.progress = progress;
         this.cancelled = cancelled;
     }
 
-    Found find(List<double[]> starts) {
-        double[][] at = new double[POPULATION][];
-        for (int i = 0; i < POPULATION; i++) {
-            at[i] = i < starts.size()
-                    ? starts.get(i).clone()
-                    : random.doubles(Knobs.COUNT).toArray();
-        }
-        Verdict worst = new Verdict(Double.MAX_VALUE, Double.MAX_VALUE);
-        Verdict[] verdicts = judged(at, i -> worst);
-        for (int g = 0; g < GENERATIONS; g++) {
-            progress.accept(0.7 * (g + 1) / GENERATIONS);
-            double[][] trials = trials(at, best(verdicts));
-            Verdict[] before = verdicts;
-            Verdict[] after = judged(trials, i -> before[i]);
-            for (int i = 0; i < POPULATION; i++) {
-                if (after[i].compareTo(verdicts[i]) <= 0) {
-                    verdicts[i] = after[i];
-                    at[i] = trials[i];
-                }
+    Found find() {
+        List<Tried> best = new ArrayList<>();
+        for (int family = 0; family < FAMILIES; family++) {
+            List<Tried> kept = List.of();
+            for (int i = 0; i < STREWN; i++) {
+                kept = kept(
+                        kept,
+                        IntStream.range(0, BROOD).mapToObj(k -> anywhere()).toList());
             }
+            best.addAll(evolved(kept, GENERATIONS_APART));
         }
-        int best = best(verdicts);
-        return polished(at[best], verdicts[best]);
+        best.sort(Comparator.comparing(Tried::verdict));
+        best = evolved(best.subList(0, KEPT), GENERATIONS_TOGETHER);
+        judge = judge.near(knobs.schedule(best.get(0).at()));
+        Tried found = best.get(0);
+        for (Tried each : best.subList(0, DESCENTS)) {
+            Tried end = descended(descended(each, true), false);
+            found = end.better(found) ? end : found;
+        }
+        return found(inPairs(found));
+    }
+
+    private Found found(Tried tried) {
+        return new Found(tried.at(), knobs.schedule(tried.at()), tried.verdict(), seen.size());
     }
 
     /** From a setting that is nearly good, without looking far. */
-    Found improved(double[] at) {
-        return polished(at, judge.verdict(knobs.schedule(at)));
+    Found improved(int[] at) {
+        return found(descended(new Tried(at, judge.verdict(knobs.schedule(at))), false));
     }
 
-    private double[][] trials(double[][] at, int best) {
-        double[][] trials = new double[POPULATION][];
-        for (int i = 0; i < POPULATION; i++) {
-            double[] a = at[random.nextInt(POPULATION)];
-            double[] b = at[random.nextInt(POPULATION)];
-            double[] from = random.nextInt(3) == 0 ? at[i] : at[best];
-            int sure = random.nextInt(Knobs.COUNT);
-            double[] trial = at[i].clone();
+    private List<Tried> evolved(List<Tried> from, int generations) {
+        List<Tried> kept = from;
+        for (int i = 0; i < generations; i++) {
+            List<Tried> parents = kept;
+            kept = kept(
+                    kept,
+                    IntStream.range(0, BROOD).mapToObj(k -> child(parents)).toList());
+        }
+        return kept;
+    }
+
+    /** The best of those that are there and of new ones. */
+    private List<Tried> kept(List<Tried> before, List<int[]> more) {
+        Verdict bar = before.size() < KEPT ? WORST : before.get(KEPT - 1).verdict();
+        List<Tried> all = new ArrayList<>(before);
+        all.addAll(judged(more, bar));
+        all.sort(Comparator.comparing(Tried::verdict));
+        return List.copyOf(all.subList(0, Math.min(KEPT, all.size())));
+    }
+
+    private int[] child(List<Tried> parents) {
+        int[] child = parents.get(random.nextInt(parents.size())).at().clone();
+        int[] other = parents.get(random.nextInt(parents.size())).at();
+        if (random.nextBoolean()) {
             for (int k = 0; k < Knobs.COUNT; k++) {
-                if (k == sure || random.nextDouble() < CROSSOVER) {
-                    trial[k] = Math.min(1.0, Math.max(0.0, from[k] + WEIGHT * (a[k] - b[k])));
-                }
+                child[k] = random.nextBoolean() ? other[k] : child[k];
             }
-            trials[i] = trial;
         }
-        return trials;
+        return around(child);
     }
 
-    /** Each knob a step up and down, all judged, the best taken; the step halves where none is better. */
-    private Found polished(double[] from, Verdict verdict) {
-        double[] at = from;
-        Verdict best = verdict;
-        double step = FIRST_STEP;
-        while (step >= LAST_STEP) {
-            double[][] around = around(at, step);
-            Verdict bar = best;
-            Verdict[] verdicts = judged(around, i -> bar);
-            int i = best(verdicts);
-            if (verdicts[i].compareTo(best) < 0) {
-                double[] before = at;
-                best = verdicts[i];
-                at = around[i];
-                double[] further = further(before, at);
-                Verdict bar2 = best;
-                Verdict beyond = judged(new double[][] {further}, k -> bar2)[0];
-                if (beyond.compareTo(best) < 0) {
-                    best = beyond;
-                    at = further;
-                }
-            } else {
-                step /= 2;
+    private Tried descended(Tried from, boolean coarse) {
+        Tried now = from;
+        Tried before;
+        do {
+            before = now;
+            for (int k = 0; k < Knobs.COUNT; k++) {
+                now = coarse && !knobs.first(k) ? now : turned(now, coarse, k);
             }
-            progress.accept(1.0 - 0.3 * Math.log(step / LAST_STEP * 2) / Math.log(FIRST_STEP / LAST_STEP * 2));
-        }
-        return new Found(at, knobs.schedule(at), best, judged);
+            for (int[] pair : Knobs.PAIRS) {
+                now = turned(now, coarse, pair);
+            }
+        } while (now != before);
+        return now;
     }
 
-    private static double[][] around(double[] at, double step) {
-        double[][] all = new double[2 * Knobs.COUNT][];
+    /** The best with some knobs turned by a few steps, all by as many. */
+    private Tried turned(Tried now, boolean coarse, int... which) {
+        List<int[]> all = new ArrayList<>();
+        for (int by : TURNS) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                int[] moved = now.at().clone();
+                for (int k : which) {
+                    moved[k] = knobs.bounded(k, moved[k] + sign * by * (coarse ? knobs.coarse(k) : 1));
+                }
+                all.add(moved);
+            }
+        }
+        return best(judged(all, now.verdict()), now);
+    }
+
+    /** All pairs of knobs turned all four ways, until none is better. */
+    private Tried inPairs(Tried from) {
+        Tried now = from;
+        for (int i = 0; i < MOST_SWEEPS; i++) {
+            Tried better = sweep(now);
+            if (better == now) {
+                break;
+            }
+            now = descended(better, false);
+        }
+        return now;
+    }
+
+    private Tried sweep(Tried from) {
+        List<int[]> all = new ArrayList<>();
+        for (int by : PAIR_TURNS) {
+            for (int i = 0; i < Knobs.COUNT; i++) {
+                for (int k = 0; k < i; k++) {
+                    for (int way = 0; way < 4; way++) {
+                        int[] moved = from.at().clone();
+                        moved[i] = knobs.bounded(i, moved[i] + (way % 2 == 0 ? by : -by));
+                        moved[k] = knobs.bounded(k, moved[k] + (way < 2 ? by : -by));
+                        all.add(moved);
+                    }
+                }
+            }
+        }
+        Tried now = from;
+        for (int i = 0; i < all.size() && now == from; i += BROOD) {
+            now = best(judged(all.subList(i, Math.min(all.size(), i + BROOD)), now.verdict()), now);
+        }
+        return now;
+    }
+
+    private int[] anywhere() {
+        return IntStream.range(0, Knobs.COUNT)
+                .map(k -> knobs.first(k) ? coarse(k, random.nextInt(knobs.settings(k))) : knobs.usual(k))
+                .toArray();
+    }
+
+    private int coarse(int knob, int setting) {
+        int step = knobs.coarse(knob);
+        return knobs.bounded(knob, (int) Math.round((double) setting / step) * step);
+    }
+
+    /** One knob in any case and a third of the others turned somewhat, in coarse steps. */
+    private int[] around(int[] at) {
+        double far = FAR[random.nextInt(FAR.length)];
+        int[] moved = at.clone();
+        int sure = random.nextInt(Knobs.COUNT);
         for (int k = 0; k < Knobs.COUNT; k++) {
-            all[2 * k] = moved(at, k, step);
-            all[2 * k + 1] = moved(at, k, -step);
+            double by = random.nextGaussian() * far * knobs.settings(k);
+            if ((k == sure || random.nextInt(3) == 0) && knobs.first(k)) {
+                moved[k] = coarse(k, at[k] + (int) (by + Math.signum(by) * knobs.coarse(k)));
+            }
         }
-        return all;
+        return moved;
     }
 
-    private static double[] moved(double[] at, int knob, double by) {
-        double[] out = at.clone();
-        out[knob] = Math.min(1.0, Math.max(0.0, out[knob] + by));
-        return out;
-    }
-
-    private static double[] further(double[] before, double[] at) {
-        double[] out = at.clone();
-        for (int k = 0; k < out.length; k++) {
-            out[k] = Math.min(1.0, Math.max(0.0, at[k] + (at[k] - before[k])));
+    private static Tried best(List<Tried> tried, Tried now) {
+        Tried best = now;
+        for (Tried t : tried) {
+            best = t.better(best) ? t : best;
         }
-        return out;
+        return best;
     }
 
-    private interface Bar {
-        Verdict of(int candidate);
-    }
-
-    private Verdict[] judged(double[][] at, Bar bar) {
+    /** Those that were not judged before. */
+    private List<Tried> judged(List<int[]> settings, Verdict bar) {
+        broods += settings.size() < BROOD ? 0 : 1;
+        progress.accept(Math.min(1.0, broods / (double) USUAL));
         if (cancelled.getAsBoolean()) {
-            throw new java.util.concurrent.CancellationException();
+            throw new CancellationException();
         }
-        judged += at.length;
-        return IntStream.range(0, at.length)
+        List<Candidate> fresh = settings.stream()
+                .map(at -> new Candidate(at, knobs.schedule(at)))
+                .filter(c -> seen.add(c.schedule()))
+                .toList();
+        return fresh.stream()
                 .parallel()
-                .mapToObj(i -> judge.verdict(knobs.schedule(at[i]), bar.of(i)))
-                .toArray(Verdict[]::new);
-    }
-
-    private static int best(Verdict[] verdicts) {
-        return IntStream.range(0, verdicts.length)
-                .boxed()
-                .min((a, b) -> verdicts[a].compareTo(verdicts[b]))
-                .orElseThrow();
-    }
-
-    /** Where searches start: in the middle, mild, and late. */
-    static List<double[]> starts() {
-        double[] middle = new double[Knobs.COUNT];
-        Arrays.fill(middle, 0.5);
-        double[] late = {0.8, 0.5, 0.3, 0.6, 0.7, 0.6, 0.0, 0.3, 0.3};
-        double[] early = {0.3, 0.9, 0.3, 0.6, 0.3, 0.8, 0.0, 0.3, 0.3};
-        return List.of(middle, late, early);
+                .map(c -> new Tried(c.at(), judge.verdict(c.schedule(), bar)))
+                .toList();
     }
 }

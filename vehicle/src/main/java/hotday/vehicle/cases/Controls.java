@@ -10,6 +10,7 @@ import hotday.vehicle.controller.Hold;
 import hotday.vehicle.controller.Inputs;
 import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.controller.Source;
+import hotday.vehicle.controller.Witness;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Run;
@@ -33,6 +34,7 @@ final class Controls {
     private final Sensing sensing;
     private final Supplier<FanDrive> drives;
     private FanDrive drive;
+    private Witness witness = Witness.NONE;
     private double coolant; // as the lagging sensors have them, K
     private double gearbox;
     private double chargeAir;
@@ -45,6 +47,10 @@ final class Controls {
         fan = new Controller(Schedule.of(spec.schedule()));
         compressor = new CompressorRules(CompressorLimits.of(spec));
         rated = spec.engine().ratedPower();
+    }
+
+    void watchedBy(Witness other) {
+        witness = other;
     }
 
     /** Switched on afresh; {@code warmUp} seconds of the vehicle as it stands bring controllers of a settled vehicle to rest. */
@@ -76,6 +82,7 @@ final class Controls {
         seen.roadSpeed(run.get(Input.SPEED));
         seen.batteryVoltage(run.get(Output.BUS));
         fan.step(seen);
+        witness.tick(seen, fan);
         run.set(Input.FAN_DEMAND, drive.of(fan.outputShare()));
     }
 

@@ -7,6 +7,7 @@ import hotday.vehicle.cases.Case.Conditioning;
 import hotday.vehicle.cases.Case.Phase;
 import hotday.vehicle.controller.Hold;
 import hotday.vehicle.controller.Source;
+import hotday.vehicle.controller.Witness;
 import hotday.vehicle.plant.Equilibrium;
 import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
@@ -146,6 +147,11 @@ public final class Trial {
         return controls.hold();
     }
 
+    /** Shows somebody every tick of the fan controller from the next beginning on. */
+    public void watchedBy(Witness witness) {
+        controls.watchedBy(witness);
+    }
+
     /** What decides the fan's demand at present. */
     public Source source() {
         return controls.source();
@@ -199,7 +205,7 @@ public final class Trial {
     }
 
     /** Copies the rest of the first phase in the last try; false when there was none. */
-    boolean rest(double[] state) {
+    public boolean rest(double[] state) {
         rest.last(state);
         return rest.close();
     }
@@ -266,6 +272,21 @@ public final class Trial {
             run.set(State.CABIN_HUMIDITY, run.get(Input.HUMIDITY));
             found = true;
         }
+        begun();
+    }
+
+    /** Brings a settled case to its beginning from a rest of its first phase with the fan at some speed, {@link #rest}. */
+    public void begin(double ambient, double[] rest) {
+        run.start(rest, 0.0);
+        stand(kase.first(), ambient);
+        run.set(Input.FAN_DEMAND, run.get(State.FAN));
+        run.set(Input.FAN_BY_SCHEDULE, 0.0);
+        run.look();
+        found = true;
+        begun();
+    }
+
+    private void begun() {
         clear();
         startMeans();
         if (kase.start() == Case.Start.SOAKED) {
