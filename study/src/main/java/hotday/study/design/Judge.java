@@ -100,6 +100,15 @@ final class Judge {
         return new Judge(aim, all);
     }
 
+    /** The same without cases that stop the engine: what is then is a matter of the after-run. */
+    Judge driving() {
+        return new Judge(
+                aim,
+                parts.stream()
+                        .filter(d -> d.part().kase().phases().stream().noneMatch(p -> p.engine() == Case.Engine.OFF))
+                        .toList());
+    }
+
     static Demanded demanded(VehicleSpec spec, Plant plant, Hardware hardware, DayPart part) {
         Stand stand = new Stand(spec, plant, part, hardware);
         return new Demanded(part, stand, kept(stand.passage(Schedules.full())));

@@ -28,7 +28,7 @@ final class Rehearsal {
     /** s of stillness that are looked at. */
     private static final double STILL = 60.0;
     /** s after which a steady case is taken as it is. */
-    private static final double LONGEST = 1800.0;
+    private static final double LONGEST = 1200.0;
 
     private static final int ENOUGH_CYCLES = 3;
     private static final int LOOK = (int) Math.round(30.0 / STRIDE);

@@ -109,10 +109,10 @@ public final class ScheduleDesign {
     public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
         AfterRunDesign afterRun = afterRun();
         Knobs knobs = new Knobs(spec, boiling, AfterRunDesign.strongest());
-        ScheduleSearch search = new ScheduleSearch(judge, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
+        Judge strict = judge.driving();
+        ScheduleSearch search = new ScheduleSearch(strict, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
         ScheduleSearch.Found found = search.find();
         List<Demanded> possible = possible(seed);
-        Judge strict = judge;
         for (int round = 0; round < ROUNDS; round++) {
             List<Demanded> failing = failing(found.schedule(), possible);
             progress.accept(0.75 + 0.05 * round);

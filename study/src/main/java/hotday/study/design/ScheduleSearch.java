@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * then all pairs of knobs. What is judged side by side is chosen before, so the result does not hang on threads.
  */
 final class ScheduleSearch {
-    private static final int FAMILIES = 3;
+    private static final int FAMILIES = 2;
     /** Judged side by side. */
     private static final int BROOD = 48;
     /** Broods that a family begins with. */
@@ -28,11 +28,11 @@ final class ScheduleSearch {
     private static final int KEPT = 12;
 
     private static final int GENERATIONS_APART = 5;
-    private static final int GENERATIONS_TOGETHER = 6;
+    private static final int GENERATIONS_TOGETHER = 5;
     /** Of the best that the families end with: from so many knobs are turned till nothing gets better. */
-    private static final int DESCENTS = 6;
+    private static final int DESCENTS = 4;
 
-    private static final int MOST_SWEEPS = 4;
+    private static final int MOST_SWEEPS = 2;
     /** Shares of a knob's range by which settings are changed, one of them at random. */
     private static final double[] FAR = {0.03, 0.1, 0.3};
 
@@ -41,7 +41,8 @@ final class ScheduleSearch {
     /** What a search judges side by side, about how often: for its progress. */
     private static final int USUAL = FAMILIES * (STREWN + GENERATIONS_APART) + GENERATIONS_TOGETHER + 20;
 
-    private static final Verdict WORST = new Verdict(Double.MAX_VALUE, Double.MAX_VALUE);
+    /** Where judging is broken off as long as nothing better is known. */
+    private static final Verdict HOPELESS = new Verdict(5.0, Double.MAX_VALUE);
 
     private Judge judge;
     private final Knobs knobs;
@@ -114,7 +115,7 @@ final class ScheduleSearch {
 
     /** The best of those that are there and of new ones. */
     private List<Tried> kept(List<Tried> before, List<int[]> more) {
-        Verdict bar = before.size() < KEPT ? WORST : before.get(KEPT - 1).verdict();
+        Verdict bar = before.size() < KEPT ? HOPELESS : before.get(KEPT - 1).verdict();
         List<Tried> all = new ArrayList<>(before);
         all.addAll(judged(more, bar));
         all.sort(Comparator.comparing(Tried::verdict));
