@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** Says what a schedule costs and whether it holds what a fan at full speed holds. Immutable; any number of threads may ask. */
@@ -102,11 +103,16 @@ final class Judge {
 
     /** The same without cases that stop the engine: what is then is a matter of the after-run. */
     Judge driving() {
-        return new Judge(
-                aim,
-                parts.stream()
-                        .filter(d -> d.part().kase().phases().stream().noneMatch(p -> p.engine() == Case.Engine.OFF))
-                        .toList());
+        return only(d -> d.part().kase().phases().stream().noneMatch(p -> p.engine() == Case.Engine.OFF));
+    }
+
+    /** Only what counts in means of the day. */
+    Judge day() {
+        return only(d -> d.part().share() > 0.0);
+    }
+
+    private Judge only(Predicate<Demanded> which) {
+        return new Judge(aim, parts.stream().filter(which).toList());
     }
 
     static Demanded demanded(VehicleSpec spec, Plant plant, Hardware hardware, DayPart part) {

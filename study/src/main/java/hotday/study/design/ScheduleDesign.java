@@ -56,8 +56,9 @@ public final class ScheduleDesign {
         this.cases = cases.stream().filter(c -> !c.forCold()).toList();
         this.display = display;
         this.judge = Judge.of(spec, plant, Hardware.USUAL, aim, parts());
-        List<Passage> switched = judge.passages(Schedules.plain());
-        this.plain = new Plain(judge.mean(switched, Passage::energy), judge.mean(switched, Passage::startsPerHour));
+        Judge day = judge.day();
+        List<Passage> switched = day.passages(Schedules.plain());
+        this.plain = new Plain(day.mean(switched, Passage::energy), day.mean(switched, Passage::startsPerHour));
         this.boiling =
                 new Trial(spec, plant, cases.get(0)).boiling() - spec.limits().boilMargin();
     }
