@@ -111,8 +111,7 @@ public final class MdfTable implements Table {
             all.add(Finding.fault(
                     "recording-damaged",
                     Place.of(path.toString()),
-                    "is damaged: 'hotday decode " + path.getFileName()
-                            + " --wide --to whole.csv' writes what is whole in it"));
+                    "is damaged: 'hotday decode FILE --wide --to whole.csv' writes what is whole in it"));
             throw new InputException(all);
         }
     }
