@@ -43,10 +43,6 @@ final class Judge {
             int byViolation = Double.compare(violation, other.violation);
             return byViolation != 0 ? byViolation : Double.compare(cost, other.cost);
         }
-
-        boolean holds() {
-            return violation == 0.0;
-        }
     }
 
     private Judge(Aim aim, List<Demanded> parts, double[] expected) {

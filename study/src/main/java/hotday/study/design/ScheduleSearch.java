@@ -53,7 +53,7 @@ final class ScheduleSearch {
     private int broods;
 
     /** Where a search has come to. */
-    record Found(int[] at, FanSchedule schedule, Verdict verdict, int judged) {}
+    record Found(int[] at, FanSchedule schedule, Verdict verdict) {}
 
     private record Tried(int[] at, Verdict verdict) {
         boolean better(Tried other) {
@@ -94,7 +94,7 @@ final class ScheduleSearch {
     }
 
     private Found found(Tried tried) {
-        return new Found(tried.at(), knobs.schedule(tried.at()), tried.verdict(), seen.size());
+        return new Found(tried.at(), knobs.schedule(tried.at()), tried.verdict());
     }
 
     /** From a setting that is nearly good, without looking far. */
