@@ -51,7 +51,7 @@ class ScheduleCommandTest {
                         "compressor, design ambient",
                         "A cabin that stood in the heat: ",
                         "Keep hands, hair and clothes away from a fan");
-        assertThat(run.err()).containsPattern("build.yaml:\\d+:8: City crawl .* the fan starts 82 times an hour");
+        assertThat(run.err()).containsPattern("build.yaml:\\d+:8: City crawl .* the fan starts \\d+ times an hour");
     }
 
     @Test

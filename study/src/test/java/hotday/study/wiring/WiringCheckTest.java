@@ -95,7 +95,7 @@ class WiringCheckTest {
                 "capacity: 70 Ah | capacity: 5 Ah | wiring-after-run-charge | FAULT | 10 | take a battery of 9 Ah",
                 "resistance: 7 mohm | resistance: 90 mohm | wiring-after-run-voltage | FAULT | 10 | less resistance"
             })
-    void oneFaultOneFinding(String from, String to, String key, Severity severity, int line, String todo) {
+    void oneFaultOneFinding(String from, String to, String key, Severity severity, int line, String remedy) {
         WiringCheck check = check(changed(from, to));
         assertThat(check.findings())
                 .extracting(Finding::key)
@@ -104,7 +104,7 @@ class WiringCheckTest {
         Finding found = check.findings().get(0);
         assertThat(found.severity()).isEqualTo(severity);
         assertThat(found.place().orElseThrow().line()).isEqualTo(line);
-        assertThat(found.message()).contains(todo.strip());
+        assertThat(found.message()).contains(remedy.strip());
         assertThat(check.holds()).isEqualTo(severity != Severity.FAULT);
     }
 
