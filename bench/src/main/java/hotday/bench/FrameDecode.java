@@ -2,25 +2,30 @@ package hotday.bench;
 
 import hotday.signals.dbc.DbcFile;
 import hotday.signals.dbc.MessageDecoder;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One signal of a frame of eight bytes with eight signals of both byte orders and signs; payloads are random. No library
- * for the JVM reads such descriptions, so that the peer is code written by hand for this one message.
+ * One signal of a frame of eight bytes with eight signals of both byte orders and signs; payloads are random. Beside ours: the Python library canmatrix,
+ * which has to come to the same values (no library for the JVM reads such descriptions), and code written by hand for this one message.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -64,7 +69,18 @@ public class FrameDecode {
         return out;
     }
 
-    /** The peer. */
+    /** The outside reader, all frames at once. */
+    @Benchmark
+    @OperationsPerInvocation(SIGNALS * FRAMES)
+    public double canmatrix(Outside outside) {
+        double sum = outside.peer.pass();
+        if (Math.abs(sum - outside.expected) > 1e-9 * Math.abs(outside.expected)) {
+            throw new IllegalStateException("canmatrix adds up to " + sum + ", ours to " + outside.expected);
+        }
+        return sum;
+    }
+
+    /** What no decoder for any message can be faster than. */
     @Benchmark
     @OperationsPerInvocation(SIGNALS)
     public double[] byHand() {
@@ -79,6 +95,27 @@ public class FrameDecode {
         out[6] = little >>> 48 & 7;
         out[7] = (little >> 56) * 0.4 + 10;
         return out;
+    }
+
+    /** The other process, and what ours makes of the same frames. */
+    @State(Scope.Thread)
+    public static class Outside {
+        private DbcPeer peer;
+        private double expected;
+
+        @Setup(Level.Trial)
+        public void start() throws IOException {
+            FrameDecode ours = new FrameDecode();
+            for (int i = 0; i < FRAMES; i++) {
+                expected += Arrays.stream(ours.own()).sum();
+            }
+            peer = new DbcPeer(DBC.getBytes(StandardCharsets.US_ASCII), ours.payloads);
+        }
+
+        @TearDown(Level.Trial)
+        public void stop() throws IOException {
+            peer.close();
+        }
     }
 
     private int next() {

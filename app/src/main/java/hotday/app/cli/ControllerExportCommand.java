@@ -1,9 +1,15 @@
 package hotday.app.cli;
 
 import hotday.study.export.ControllerExport;
+import hotday.vehicle.controller.CompressorLimits;
+import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.sheet.BuildSheet;
+import hotday.vehicle.sheet.ScheduleFile;
+import hotday.vehicle.spec.FanSchedule;
+import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,6 +29,13 @@ final class ControllerExportCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "FOLDER", required = true, description = "where the files are written")
     private Path folder;
 
+    @Option(
+            names = "--schedule",
+            paramLabel = "FILE",
+            description =
+                    "with the fan schedule of this file, as 'hotday schedule --to' writes it, in place of the sheet's")
+    private Optional<Path> schedule = Optional.empty();
+
     ControllerExportCommand(Console console) {
         this.console = console;
     }
@@ -30,8 +43,15 @@ final class ControllerExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         BuildSheet sheet = BuildSheet.read(build);
-        List<String> files = ControllerExport.write(sheet.vehicle(), folder);
-        console.result(sheet.vehicle().name() + ", in " + folder + ": " + String.join(", ", files) + ".");
+        VehicleSpec vehicle = sheet.vehicle();
+        FanSchedule curves = schedule.map(
+                        file -> ScheduleFile.read(file, vehicle).schedule())
+                .orElse(vehicle.schedule());
+        String title = vehicle.name()
+                + schedule.map(file -> ", fan schedule of " + file.getFileName())
+                        .orElse("");
+        List<String> files = ControllerExport.write(title, Schedule.of(curves), CompressorLimits.of(vehicle), folder);
+        console.result(title + ", in " + folder + ": " + String.join(", ", files) + ".");
         console.result("Try it: cc -std=c99 -Wall -Wextra -Werror fan_controller.c compressor_rules.c controller_test.c"
                 + " -o controller_test && ./controller_test controller_vectors.txt");
         return CommandLineDoor.HOLDS;

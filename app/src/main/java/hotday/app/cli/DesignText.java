@@ -6,6 +6,7 @@ import hotday.core.unit.Quantity;
 import hotday.study.design.CompressorReport;
 import hotday.study.design.Passage;
 import hotday.study.design.ScheduleReport;
+import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.sheet.ScheduleText;
@@ -37,11 +38,15 @@ final class DesignText {
                 report.starts(),
                 report.plain().energy(),
                 report.plain().starts()));
+        if (report.runs() > 0) {
+            console.result("In the vehicle of the sheet as it fits " + runs(report) + " best.");
+        }
         report.doubt()
                 .ifPresent(d -> console.result(String.format(
                         Locale.ROOT,
-                        "In %d vehicles that the sheet leaves possible it holds %.0f of 100 cases that a fan at full speed holds%s.",
+                        "In %d vehicles that %s possible it holds %.0f of 100 cases that a fan at full speed holds%s.",
                         d.draws(),
+                        report.runs() == 0 ? "the sheet leaves" : "the sheet and " + runs(report) + " leave",
                         Math.floor(100 * d.held()),
                         d.worst().isEmpty() ? "" : "; most at risk: " + d.worst())));
         console.result("");
@@ -53,16 +58,7 @@ final class DesignText {
         report.lines().forEach(line -> console.result(line(line, display)));
         report.keyOff().ifPresent(k -> {
             console.result("");
-            console.result(String.format(
-                    Locale.ROOT,
-                    "%s: the fan runs on for %.0f s and takes %.2f of the %.1f Ah that it may; room to %s: %s, without it %s.",
-                    k.kase().title(),
-                    k.seconds(),
-                    k.charge() / 3600,
-                    k.allowed() / 3600,
-                    k.limit().title(),
-                    shown(k.limit(), k.room(), display),
-                    shown(k.limit(), k.without(), display)));
+            console.result(afterKeyOff(k, display));
         });
         compressor.ifPresent(c -> CompressorText.print(console, c, display));
         if (!report.reasons().isEmpty()) {
@@ -74,6 +70,27 @@ final class DesignText {
                 "Keep hands, hair and clothes away from a fan: it may start at any time, also with the engine off.");
         tell(console, report.findings());
         compressor.ifPresent(c -> tell(console, c.findings()));
+    }
+
+    private static String runs(ScheduleReport report) {
+        return report.runs() == 1 ? "the recorded run" : "the " + report.runs() + " recorded runs";
+    }
+
+    private static String afterKeyOff(KeyOff k, Display display) {
+        String room = "room to " + k.limit().title() + ": ";
+        if (k.seconds() == 0.0) {
+            return k.kase().title() + ": the fan does not run on; " + room + shown(k.limit(), k.room(), display) + ".";
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s: the fan runs on for %.0f s and takes %.2f of the %.1f Ah that it may; %s%s, without it %s.",
+                k.kase().title(),
+                k.seconds(),
+                k.charge() / 3600,
+                k.allowed() / 3600,
+                room,
+                shown(k.limit(), k.room(), display),
+                shown(k.limit(), k.without(), display));
     }
 
     private static void tell(Console console, List<Finding> findings) {

@@ -1,6 +1,5 @@
 package hotday.app.cli;
 
-import hotday.core.finding.Finding;
 import hotday.core.finding.InputException;
 import hotday.core.unit.Display;
 import hotday.signals.channel.ChannelMap;
@@ -14,7 +13,6 @@ import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Cases;
 import hotday.vehicle.sheet.BuildSheet;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -93,8 +91,8 @@ final class ProveCommand implements Callable<Integer> {
         plots.ifPresent(AtomicFile::requireFolder);
         BuildSheet sheet = BuildSheet.read(build);
         ChannelMap channels = ChannelMap.read(map);
-        List<Recording> seen = read(channels, fit);
-        List<Recording> unseen = read(channels, predict);
+        List<Recording> seen = RecordedRuns.read(channels, fit);
+        List<Recording> unseen = RecordedRuns.read(channels, predict);
         List<Case> cases =
                 Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
         Proof proof = ProofWork.of(new ProveRequest(
@@ -120,21 +118,5 @@ final class ProveCommand implements Callable<Integer> {
         return proof.ceilings().stream().allMatch(c -> c.low() >= c.designAmbient())
                 ? CommandLineDoor.HOLDS
                 : CommandLineDoor.DOES_NOT_HOLD;
-    }
-
-    private static List<Recording> read(ChannelMap channels, List<Path> paths) {
-        List<Recording> all = new ArrayList<>();
-        List<Finding> faults = new ArrayList<>();
-        for (Path path : paths) {
-            try {
-                all.add(channels.recording(path));
-            } catch (InputException e) {
-                faults.addAll(e.findings());
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InputException(faults);
-        }
-        return all;
     }
 }

@@ -11,7 +11,9 @@ import hotday.study.design.RenderedText;
 import hotday.study.design.Rendering;
 import hotday.study.design.ScheduleDesign;
 import hotday.study.design.ScheduleReport;
+import hotday.study.prove.KnownVehicle;
 import hotday.study.workspace.AtomicFile;
+import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Cases;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.sheet.ScheduleFile;
@@ -77,6 +79,9 @@ final class ScheduleCommand implements Callable<Integer> {
     private Optional<Path> render = Optional.empty();
 
     @Mixin
+    private RunOptions fit = new RunOptions();
+
+    @Mixin
     private ControllerOptions has = new ControllerOptions();
 
     @Option(names = "--json", description = "for machines")
@@ -105,6 +110,7 @@ final class ScheduleCommand implements Callable<Integer> {
         if (render.isEmpty() && has.given()) {
             typed.fault("--render", "option-missing", "say where the tables go");
         }
+        fit.check(typed);
         BuildSheet read = BuildSheet.read(build);
         Rendering.Controller controller = has.read(typed, read.units());
         typed.throwIfAny();
@@ -113,15 +119,17 @@ final class ScheduleCommand implements Callable<Integer> {
         Optional<ScheduleFile> given = check.map(file -> ScheduleFile.read(file, read.vehicle()))
                 .or(() -> sheet ? Optional.of(ScheduleFile.ofSheet(build, read.vehicle())) : Optional.empty());
         Display display = new Display(read.units());
-        ScheduleDesign design = new ScheduleDesign(read.vehicle(), Cases.ofBuild(build), chosen, display);
+        List<Case> cases = Cases.ofBuild(build);
+        KnownVehicle known = fit.vehicle(read.vehicle(), seed, console);
+        ScheduleDesign design = new ScheduleDesign(read.vehicle(), known, cases, chosen, display);
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
         Optional<CompressorReport> compressor = CompressorCheck.of(
-                read.vehicle().with(report.schedule()), Cases.ofBuild(build), display, sheetPlaces(read, given));
+                read.vehicle().with(report.schedule()), known.likeliest(), cases, display, sheetPlaces(read, given));
         console.clear();
         show(report, compressor, read, display, given.isPresent());
         to.ifPresent(file -> write(report, read, display, file));
-        render.ifPresent(folder -> render(report, read, chosen, controller, folder));
+        render.ifPresent(folder -> render(report, read, known, controller, folder));
         boolean faults = report.hasFaults()
                 || compressor.map(CompressorReport::hasFaults).orElse(false);
         return report.holds() && !faults ? CommandLineDoor.HOLDS : CommandLineDoor.DOES_NOT_HOLD;
@@ -154,8 +162,13 @@ final class ScheduleCommand implements Callable<Integer> {
     }
 
     private void render(
-            ScheduleReport report, BuildSheet read, Aim chosen, Rendering.Controller controller, Path folder) {
-        Rendering made = Rendering.of(read.vehicle().with(report.schedule()), Cases.ofBuild(build), chosen, controller);
+            ScheduleReport report, BuildSheet read, KnownVehicle known, Rendering.Controller controller, Path folder) {
+        Rendering made = Rendering.of(
+                read.vehicle().with(report.schedule()),
+                known.likeliest(),
+                Cases.ofBuild(build),
+                report.aim(),
+                controller);
         String title = "Fan schedule of " + read.vehicle().name();
         String text = RenderedText.markdown(title, made, new Display(read.units()));
         Path tables = folder.resolve("schedule.csv");

@@ -3,6 +3,7 @@ package hotday.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hotday.study.demo.DemoShop;
+import hotday.study.demo.VirtualCar;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,12 +23,13 @@ class ScheduleCommandTest {
     @TempDir
     private static Path folder;
 
+    private static DemoShop shop;
     private static Path build;
 
     @BeforeAll
     static void shop() {
-        DemoShop.create(folder.resolve("shop"));
-        build = folder.resolve("shop/builds/heron/build.yaml");
+        shop = DemoShop.create(folder.resolve("shop"));
+        build = shop.build("heron");
     }
 
     private static CommandRun run(Object... words) {
@@ -92,6 +94,61 @@ class ScheduleCommandTest {
                 .filteredOn(row -> row.startsWith("coolant,degF,"))
                 .hasSize(5);
         assertThat(Files.readString(to.resolve("schedule.md"))).contains("(inverted)", "| at most lower by |");
+    }
+
+    @Test
+    void judgedInTheVehicleThatARecordedRunShows() {
+        VirtualCar car = shop.drive("heron", 1);
+        CommandRun run = run(build, "--sheet", "--json", "--map", shop.channels(), "--fit", car.commissioning());
+        JsonNode fitted = JsonMapper.builder().build().readTree(run.out());
+        JsonNode sheet = JsonMapper.builder()
+                .build()
+                .readTree(run(build, "--sheet", "--json").out());
+        assertThat(fitted.path("fitted_runs").asInt()).isEqualTo(1);
+        assertThat(sheet.path("fitted_runs").asInt()).isZero();
+        for (String key : List.of(
+                "/energy_Wh_per_h", "/after_run/room_K", "/air_conditioning/soaked_cabin/vent_after_10_min_degC")) {
+            assertThat(fitted.at(key).isNumber()).as(key).isTrue();
+            assertThat(fitted.at(key).asDouble())
+                    .as(key)
+                    .isNotEqualTo(sheet.at(key).asDouble());
+        }
+    }
+
+    @Test
+    void runsAndTheirMapGoTogether() throws IOException {
+        assertThat(run(build, "--sheet", "--fit", "run.csv").err()).contains("--map", "needs its channel map");
+        assertThat(run(build, "--sheet", "--map", shop.channels()).err()).contains("--fit", "name a recorded run");
+        CommandRun missing = run(build, "--sheet", "--map", shop.channels(), "--fit", folder.resolve("none.csv"));
+        assertThat(missing.status()).isEqualTo(2);
+        assertThat(missing.err()).contains("none.csv");
+    }
+
+    @Test
+    void aScheduleFromAFileAsC() throws IOException {
+        Path mine =
+                written("schedule:\n  coolant: [[95 degC, 25 %], [103 degC, 100 %]]\n  on: 95 degC\n  off: 91 degC\n");
+        Path own = folder.resolve("c-own");
+        Path other = folder.resolve("c-other");
+        assertThat(export(build, "--to", own).status()).isZero();
+        CommandRun run = export(build, "--schedule", mine, "--to", other);
+        assertThat(run.status()).as("%s", run.err()).isZero();
+        assertThat(run.out()).contains("Heron, fan schedule of mine.yaml");
+        List<String> rules = Files.readAllLines(other.resolve("compressor_rules.c"));
+        assertThat(rules.subList(1, rules.size()))
+                .isEqualTo(Files.readAllLines(own.resolve("compressor_rules.c")).subList(1, rules.size()));
+        assertThat(Files.readString(other.resolve("fan_controller.c")))
+                .contains("{950, 2500}, {1030, 10000}")
+                .isNotEqualTo(Files.readString(own.resolve("fan_controller.c")));
+        assertThat(export(build, "--schedule", written("schedule:\n  on: 95\n"), "--to", folder.resolve("c-none"))
+                        .status())
+                .isEqualTo(2);
+        assertThat(folder.resolve("c-none")).doesNotExist();
+    }
+
+    private static CommandRun export(Object... words) {
+        return CommandRun.of(Stream.concat(Stream.of("controller", "export"), Stream.of(words))
+                .toArray());
     }
 
     @Test

@@ -50,15 +50,20 @@ public final class CompressorCheck {
      * Nothing for a vehicle without air conditioning.
      *
      * @param spec with the schedule that is judged
+     * @param plant the vehicle, whatever its schedule
      * @param cases of which those with air conditioning at the design ambient are looked at
      * @param places where a key of the build sheet stands
      */
     public static Optional<CompressorReport> of(
-            VehicleSpec spec, List<Case> cases, Display display, Function<String, Optional<Place>> places) {
+            VehicleSpec spec,
+            Plant plant,
+            List<Case> cases,
+            Display display,
+            Function<String, Optional<Place>> places) {
         if (spec.airConditioning().isEmpty()) {
             return Optional.empty();
         }
-        CompressorCheck check = new CompressorCheck(spec, Plant.compile(spec));
+        CompressorCheck check = new CompressorCheck(spec, plant);
         List<Line> lines = cases.stream()
                 .filter(c ->
                         !c.forCold() && c.phases().stream().anyMatch(p -> p.conditioning() != Case.Conditioning.OFF))

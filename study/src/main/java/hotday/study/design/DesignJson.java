@@ -24,6 +24,7 @@ public final class DesignJson {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("aim", report.aim().word());
         root.put("holds", report.holds());
+        root.put("fitted_runs", report.runs());
         root.put("cost_W", report.cost());
         root.put("energy_Wh_per_h", report.energy());
         root.put("starts_per_h", report.starts());

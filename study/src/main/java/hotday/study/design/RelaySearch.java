@@ -19,12 +19,12 @@ final class RelaySearch {
     private final Judge judge;
     private final List<Double> speeds;
 
-    RelaySearch(VehicleSpec spec, List<Case> cases, Aim aim, List<Double> speeds) {
+    RelaySearch(VehicleSpec spec, Plant plant, List<Case> cases, Aim aim, List<Double> speeds) {
         this.spec = spec;
         this.speeds = speeds;
         this.judge = Judge.of(
                 spec,
-                Plant.compile(spec),
+                plant.with(spec.schedule()),
                 Hardware.USUAL,
                 aim,
                 Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient()));

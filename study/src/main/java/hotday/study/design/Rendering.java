@@ -55,8 +55,12 @@ public record Rendering(
             Optional<DutyMap> duty,
             Optional<List<Double>> relays) {}
 
-    /** Renders the schedule of a vehicle and runs the cases with it. */
-    public static Rendering of(VehicleSpec spec, List<Case> all, Aim aim, Controller has) {
+    /**
+     * Renders the schedule of a vehicle and runs the cases with it.
+     *
+     * @param plant the vehicle, whatever its schedule
+     */
+    public static Rendering of(VehicleSpec spec, Plant plant, List<Case> all, Aim aim, Controller has) {
         List<Case> cases = all.stream().filter(c -> !c.forCold()).toList();
         FanSchedule s = spec.schedule();
         Optional<CurveTable> coolant = table(
@@ -71,13 +75,12 @@ public record Rendering(
         Optional<CurveTable> allowance =
                 table(s.allowanceSpeed(), s.allowance(), has.speed(), has.points(), has.speedStep());
         VehicleSpec other = spec.with(tabled(s, coolant, gearbox, charge, head, allowance));
-        Optional<Relays> relays = has.relays().map(speeds -> new RelaySearch(other, all, aim, speeds).best());
+        Optional<Relays> relays = has.relays().map(speeds -> new RelaySearch(other, plant, all, aim, speeds).best());
         Supplier<FanDrive> drive = relays.<Supplier<FanDrive>>map(r -> r::drive)
                 .orElseGet(() -> () -> has.duty().<FanDrive>map(d -> d).orElse(FanDrive.DIRECT));
         double error = error(List.of(coolant, gearbox, charge, head), allowance)
                 + relays.map(Relays::error)
                         .orElseGet(() -> has.duty().map(DutyMap::error).orElse(0.0));
-        Plant plant = Plant.compile(spec);
         double[] designed = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL);
         double[] bound = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL.with(() -> slower(error)));
         double[] rendered = ScheduledCeilings.of(other, plant, cases, Hardware.USUAL.with(drive));

@@ -10,7 +10,7 @@ import hotday.study.design.ScheduleReport.KeyOff;
 import hotday.study.design.ScheduleReport.Line;
 import hotday.study.design.ScheduleReport.Plain;
 import hotday.study.design.ScheduleReport.Reason;
-import hotday.study.prove.HotDay;
+import hotday.study.prove.KnownVehicle;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.cases.Trial;
@@ -40,6 +40,7 @@ public final class ScheduleDesign {
     private static final int MOST_ADDED = 4;
 
     private final VehicleSpec spec;
+    private final KnownVehicle known;
     private final Plant plant;
     private final Aim aim;
     private final List<Case> cases;
@@ -48,10 +49,19 @@ public final class ScheduleDesign {
     private final double boiling;
     private final Plain plain;
 
-    /** @param cases that must hold at the design ambient */
+    /** Of a vehicle of which only the sheet is known. */
     public ScheduleDesign(VehicleSpec spec, List<Case> cases, Aim aim, Display display) {
+        this(spec, KnownVehicle.ofSheet(spec), cases, aim, display);
+    }
+
+    /**
+     * @param known the vehicle of the sheet, or as recorded runs have shown it
+     * @param cases that must hold at the design ambient
+     */
+    public ScheduleDesign(VehicleSpec spec, KnownVehicle known, List<Case> cases, Aim aim, Display display) {
         this.spec = spec;
-        this.plant = Plant.compile(spec);
+        this.known = known;
+        this.plant = known.likeliest();
         this.aim = aim;
         this.cases = cases.stream().filter(c -> !c.forCold()).toList();
         this.display = display;
@@ -65,6 +75,7 @@ public final class ScheduleDesign {
 
     private ScheduleDesign(ScheduleDesign other, Aim aim, Display display) {
         this.spec = other.spec;
+        this.known = other.known;
         this.plant = other.plant;
         this.aim = aim;
         this.cases = other.cases;
@@ -102,7 +113,7 @@ public final class ScheduleDesign {
     }
 
     /**
-     * The cheapest schedule that holds, in the vehicle as the sheet has it and in 95 of 100 that it may turn out to be.
+     * The cheapest schedule that holds, in the likeliest vehicle and in 95 of 100 that it may turn out to be.
      *
      * @param seed of the search and of the vehicles
      * @param progress told the share done, 0..1
@@ -133,7 +144,7 @@ public final class ScheduleDesign {
 
     /** Cases at the design ambient of vehicles that this one may turn out to be, with what a fan at full speed keeps there. */
     private List<Demanded> possible(long seed) {
-        List<Plant> plants = HotDay.possible(spec, DRAWS, seed);
+        List<Plant> plants = known.possible(DRAWS, seed);
         List<Case> steady = cases.stream().filter(Case::steady).toList();
         return IntStream.range(0, plants.size() * steady.size())
                 .parallel()
@@ -210,6 +221,7 @@ public final class ScheduleDesign {
                 judge.mean(passages, Passage::energy),
                 judge.mean(passages, Passage::startsPerHour),
                 plain,
+                known.runs(),
                 lines,
                 reasons,
                 doubt,

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param energy of the fan, mean of the day, Wh in an hour
  * @param starts of the fan, mean of the day, in an hour
  * @param plain the same two of a switch that is on at 205 degF and off at 195 degF
+ * @param runs recorded runs that the vehicle was fitted to; 0: it is that of the sheet
  * @param lines case by case, those of the day first
  * @param reasons what fixed what, of a designed schedule
  * @param doubt over vehicles that this one may turn out to be; empty when none were asked
@@ -30,6 +31,7 @@ public record ScheduleReport(
         double energy,
         double starts,
         Plain plain,
+        int runs,
         List<Line> lines,
         List<Reason> reasons,
         Optional<Doubt> doubt,

@@ -1,6 +1,5 @@
 package hotday.study.prove;
 
-import hotday.vehicle.plant.Coefficient;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.spec.VehicleSpec;
 import org.hipparchus.random.Well19937c;
@@ -52,10 +51,6 @@ public final class HiddenVehicle {
         for (int i = 0; i < z.length; i++) {
             z[i] = share * Math.max(-LARGEST, Math.min(LARGEST, random.nextGaussian()));
         }
-        double[] k = unknowns.plant(z).coefficients();
-        double loop = sheet.coefficient(Coefficient.THERMOSTAT_HYSTERESIS);
-        k[Coefficient.THERMOSTAT_HYSTERESIS.index()] = loop;
-        k[Coefficient.THERMOSTAT_OPENS.index()] += 0.5 * loop;
-        return sheet.with(k);
+        return Unknowns.withLoop(unknowns.plant(z), sheet);
     }
 }

@@ -55,16 +55,6 @@ public final class HotDay {
         return new HotDay(FittedVehicle.ofSheet(unknowns), spec, seed).ceilings(plant, cases, day, progress);
     }
 
-    /** Vehicles that a sheet of catalogue dimensions leaves possible, all as likely as each other. */
-    public static List<Plant> possible(VehicleSpec spec, int count, long seed) {
-        Unknowns unknowns = new Unknowns(Plant.compile(spec), false, false, () -> false);
-        FittedVehicle vehicle = FittedVehicle.ofSheet(unknowns);
-        EvenDraws draws = new EvenDraws(count, vehicle.z().length + 1, (int) seed, (int) (seed >>> 32), 0);
-        return IntStream.range(0, count)
-                .mapToObj(i -> unknowns.plant(vehicle.at(draws.at(i))))
-                .toList();
-    }
-
     List<CeilingReport> ceilings(List<Case> cases) {
         Plant best = vehicle.unknowns().plant(vehicle.z());
         return ceilings(best, cases, spec.designAmbient(), share -> {});

@@ -35,15 +35,27 @@ public final class Prove {
 
     /** Does the whole; throws {@link InputException} when the recordings cannot carry it. */
     public static Proof prove(ProveRequest request) {
-        return new Prove(request).prove();
+        Prove prove = new Prove(request);
+        return prove.report(prove.fit());
     }
+
+    /** The fit alone; throws {@link InputException} when the recordings cannot carry it. */
+    static FittedVehicle fitted(ProveRequest request) {
+        return new Prove(request).fit().vehicle();
+    }
+
+    /**
+     * @param fitRuns as they were understood in the end
+     * @param predictRuns that nothing was fitted to
+     */
+    private record Fitted(FittedVehicle vehicle, List<RunData> fitRuns, List<RunData> predictRuns) {}
 
     /** A recording as the fit sees it; throws {@link InputException} when it cannot carry one. */
     public static RunData prepared(Recording recording, VehicleSpec spec) {
         return Preparation.of(recording, spec);
     }
 
-    private Proof prove() {
+    private Fitted fit() {
         List<Event> told =
                 Events.of(request.fit().stream().map(Trace::of).toList()).events();
         List<RunData> fitRuns = prepare(request.fit(), told);
@@ -77,7 +89,7 @@ public final class Prove {
     }
 
     /** Looks for air that something held back during the fit runs, and fits on with it, till both agree. */
-    private Proof withHeldAir(
+    private Fitted withHeldAir(
             FittedVehicle first, List<RunData> fitRuns, List<RunData> predictRuns, FitOptions options) {
         FittedVehicle vehicle = first;
         List<RunData> runs = fitRuns;
@@ -89,7 +101,7 @@ public final class Prove {
             runs = found;
             vehicle = FittedVehicle.fitOn(vehicle, runs, request.observeOil(), options);
         }
-        return report(vehicle, runs, predictRuns);
+        return new Fitted(vehicle, runs, predictRuns);
     }
 
     private void refuseOtherVehicles(List<RunData> fitRuns, List<RunData> predictRuns) {
@@ -144,7 +156,10 @@ public final class Prove {
         }
     }
 
-    private Proof report(FittedVehicle vehicle, List<RunData> fitRuns, List<RunData> predictRuns) {
+    private Proof report(Fitted fitted) {
+        FittedVehicle vehicle = fitted.vehicle();
+        List<RunData> fitRuns = fitted.fitRuns();
+        List<RunData> predictRuns = fitted.predictRuns();
         NullModel warm = NullModel.of(fitRuns);
         List<RunReport> runs = new ArrayList<>();
         int total = fitRuns.size() + predictRuns.size();

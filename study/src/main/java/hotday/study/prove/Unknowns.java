@@ -100,6 +100,16 @@ final class Unknowns {
         return plant.with(k);
     }
 
+    /** The loop back around its middle line: a fit does not see it, a wax element has it all the same. */
+    static Plant withLoop(Plant smooth, Plant sheet) {
+        double[] k = smooth.coefficients();
+        int hysteresis = Coefficient.THERMOSTAT_HYSTERESIS.index();
+        double loop = sheet.coefficient(Coefficient.THERMOSTAT_HYSTERESIS);
+        k[hysteresis] = loop;
+        k[Coefficient.THERMOSTAT_OPENS.index()] += 0.5 * loop;
+        return smooth.with(k);
+    }
+
     List<Unknown> all() {
         return all;
     }

@@ -14,6 +14,7 @@ import hotday.study.demo.DemoShop;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.sheet.ScheduleFile;
 import hotday.vehicle.sheet.ScheduleText;
@@ -104,6 +105,7 @@ class ChargeAirScheduleTest {
     void theCurveIsRenderedWithTheOthers() {
         Rendering r = Rendering.of(
                 spec.with(designed.schedule()),
+                Plant.compile(spec),
                 StandardCases.steady(),
                 Aim.BALANCED,
                 new Rendering.Controller(

@@ -18,6 +18,7 @@ import hotday.vehicle.controller.CompressorLimits.Freeze;
 import hotday.vehicle.controller.CompressorLimits.Suction;
 import hotday.vehicle.controller.CompressorLimits.Throttle;
 import hotday.vehicle.controller.Hold;
+import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
@@ -55,7 +56,12 @@ class CompressorCheckTest {
     }
 
     private static CompressorReport report(BuildSheet sheet, FanSchedule schedule) {
-        return CompressorCheck.of(sheet.vehicle().with(schedule), StandardCases.all(), METRIC, sheet::place)
+        return CompressorCheck.of(
+                        sheet.vehicle().with(schedule),
+                        Plant.compile(sheet.vehicle()),
+                        StandardCases.all(),
+                        METRIC,
+                        sheet::place)
                 .orElseThrow();
     }
 
@@ -193,7 +199,12 @@ class CompressorCheckTest {
                 radiator: {width: 600 mm, height: 450 mm}
                 fan: {free_flow: 2500 m3/h, stall_pressure: 250 Pa}
                 """, Overlay.none());
-        assertThat(CompressorCheck.of(bare.vehicle(), StandardCases.all(), METRIC, key -> Optional.empty()))
+        assertThat(CompressorCheck.of(
+                        bare.vehicle(),
+                        Plant.compile(bare.vehicle()),
+                        StandardCases.all(),
+                        METRIC,
+                        key -> Optional.empty()))
                 .isEmpty();
     }
 }

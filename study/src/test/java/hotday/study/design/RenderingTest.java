@@ -7,6 +7,7 @@ import hotday.core.unit.Units;
 import hotday.study.demo.DemoShop;
 import hotday.study.design.Rendering.Controller;
 import hotday.vehicle.cases.StandardCases;
+import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
 import java.nio.file.Path;
@@ -40,7 +41,7 @@ class RenderingTest {
                 1.0,
                 duty,
                 relays);
-        return Rendering.of(spec, StandardCases.all(), Aim.BALANCED, six);
+        return Rendering.of(spec, Plant.compile(spec), StandardCases.all(), Aim.BALANCED, six);
     }
 
     private static void changesLessThanStated(Rendering r) {

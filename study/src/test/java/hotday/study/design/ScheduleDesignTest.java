@@ -7,6 +7,9 @@ import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.study.demo.DemoShop;
+import hotday.study.demo.VirtualCar;
+import hotday.study.prove.KnownVehicle;
+import hotday.study.prove.ProveRequest;
 import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.cases.Trial;
@@ -83,6 +86,40 @@ class ScheduleDesignTest {
         assertThat(alone.cost()).isEqualTo(first.cost());
         writtenIsJudged(spec, first);
         nothingByChanceIsCheaper(spec, first);
+    }
+
+    /** The mild day alone is told to the design; the car itself then has to hold, on the hot day, what a fan at full speed holds in it. */
+    @Test
+    void whatAMildDayShowedHoldsInTheCarItself() {
+        VehicleSpec spec = vehicle("heron");
+        VirtualCar car = VirtualCar.drive("heron", spec, folder.resolve("driven"), 11);
+        KnownVehicle known = KnownVehicle.ofRuns(new ProveRequest(
+                spec,
+                List.of(),
+                List.of(car.recording()),
+                List.of(),
+                false,
+                1,
+                Runtime.getRuntime().availableProcessors(),
+                (stage, share) -> {},
+                () -> false));
+        ScheduleReport report = new ScheduleDesign(spec, known, StandardCases.all(), Aim.BALANCED, METRIC)
+                .designed(1, share -> {}, () -> false);
+        sparesAndHolds(report);
+        assertThat(report.runs()).isEqualTo(1);
+        Judge truth = Judge.of(
+                spec,
+                car.plant(),
+                Hardware.USUAL,
+                Aim.BALANCED,
+                Judge.withHolding(StandardDay.of(spec), StandardCases.all(), spec.designAmbient()));
+        List<Passage> passages = truth.passages(report.schedule());
+        for (int i = 0; i < passages.size(); i++) {
+            assertThat(Judge.violation(
+                            passages.get(i).headroom(), truth.parts().get(i).must()))
+                    .as(passages.get(i).kase().title())
+                    .isZero();
+        }
     }
 
     private static void writtenIsJudged(VehicleSpec spec, ScheduleReport first) throws IOException {
