@@ -65,6 +65,39 @@ export interface CaseFigures {
   readonly starts_per_h: number;
 }
 
+/** What happens after key-off in the case with the least room. */
+export interface AfterRun {
+  readonly case: string;
+  readonly title: string;
+  readonly limit: string;
+  readonly charge_Ah: number;
+  readonly allowed_Ah: number;
+  readonly time_s: number;
+  /** Room to the limit, its unit at the end of the name. */
+  readonly [room: `room_${string}`]: number;
+}
+
+export interface CoolingDown {
+  readonly to_degC: number;
+  /** Null: not within the time it was watched. */
+  readonly time_s: number | null;
+  readonly vent_after_10_min_degC: number;
+}
+
+/** What the compressor's rules do on the design day. */
+export interface Conditioning {
+  readonly cases: readonly {
+    readonly case: string;
+    readonly title: string;
+    readonly clutch_per_min: number;
+    /** Rule: share of the time. */
+    readonly held_off_percent: Readonly<Record<string, number>>;
+    readonly held_off_full_fan_percent: Readonly<Record<string, number>>;
+  }[];
+  readonly soaked_cabin: CoolingDown;
+  readonly soaked_cabin_full_fan: CoolingDown;
+}
+
 export interface Report {
   readonly aim: Aim;
   readonly holds: boolean;
@@ -75,6 +108,8 @@ export interface Report {
   readonly cases: readonly CaseFigures[];
   readonly reasons: readonly { readonly what: string; readonly why: string }[];
   readonly doubt?: { readonly vehicles: number; readonly held_percent: number; readonly worst_case: string };
+  /** Null where no case switches the engine off. */
+  readonly after_run: AfterRun | null;
   readonly findings: readonly Finding[];
   /** The schedule as a sheet has it. */
   readonly text?: string;
@@ -86,7 +121,8 @@ export type Piece =
   | { readonly in_order: true; readonly values: readonly ScheduleValue[] }
   | { readonly vehicle: number; readonly cases: number; readonly first: number }
   | (CaseFigures & { readonly index: number })
-  | { readonly report: Report };
+  | { readonly report: Report }
+  | { readonly air_conditioning: Conditioning; readonly findings: readonly Finding[] };
 
 export interface Designed {
   readonly version: string;

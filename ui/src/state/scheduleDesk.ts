@@ -1,6 +1,6 @@
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import { judge, readSchedule } from '../api/scheduleClient';
-import type { Aim, CaseFigures, Curve, Designed, Piece, Question, Report, ScheduleRead, ScheduleValue } from '../api/scheduleTypes';
+import type { Aim, CaseFigures, Conditioning, Curve, Designed, Piece, Question, Report, ScheduleRead, ScheduleValue } from '../api/scheduleTypes';
 import type { Finding } from '../api/types';
 import { pointsOf, type Point } from '../lib/curve';
 import { amount, type Unit } from '../lib/units';
@@ -24,6 +24,13 @@ export interface Progress {
   readonly cases: number;
 }
 
+/** What the compressor's rules do, and with which question. */
+export interface Ruled {
+  readonly rules: Conditioning;
+  readonly findings: readonly Finding[];
+  readonly of: number;
+}
+
 interface Asked extends Question {
   readonly number: number;
 }
@@ -39,6 +46,8 @@ export class ScheduleDesk extends SheetDesk<ScheduleRead> {
   /** What the saved schedule does. */
   readonly saved: Signal<Report | null> = signal(null);
   readonly findings: Signal<readonly Finding[]> = signal([]);
+  /** Null until it is known, and for a vehicle without air conditioning. */
+  readonly ruled: Signal<Ruled | null> = signal(null);
   readonly inOrder: Signal<boolean> = signal(true);
   /** Null when nothing is under way. */
   readonly progress: Signal<Progress | null> = signal(null);
@@ -111,6 +120,12 @@ export class ScheduleDesk extends SheetDesk<ScheduleRead> {
     return this.changes.value[key] ?? this.made.value.get(key) ?? this.savedValues.value.get(key) ?? '';
   }
 
+  /** All that is said of the schedule as it stands. */
+  said(): readonly Finding[] {
+    const ruled = this.ruled.value;
+    return this.inOrder.value && ruled?.of === this.reported.value ? [...this.findings.value, ...ruled.findings] : this.findings.value;
+  }
+
   /** A curve as it is drawn: where what was typed cannot be, as it was before. */
   points({ key, unit }: Curve): readonly Point[] {
     return pointsOf(this.typed(key), unit) ?? pointsOf(this.made.value.get(key) ?? '', unit) ?? pointsOf(this.savedValues.value.get(key) ?? '', unit) ?? [];
@@ -181,6 +196,10 @@ export class ScheduleDesk extends SheetDesk<ScheduleRead> {
     }
     if ('report' in piece) {
       this.takeReport(piece.report, question);
+      return true;
+    }
+    if ('air_conditioning' in piece) {
+      this.ruled.value = { rules: piece.air_conditioning, findings: piece.findings, of: question.number };
       return true;
     }
     const rows = [...this.rows.value];

@@ -48,7 +48,7 @@ export function Rooms({ desk, day }: { desk: ScheduleDesk; day: number }) {
         <section class="card" aria-labelledby="cases-title">
           <h2 id="cases-title">Piece by piece of the day</h2>
           <Table
-            label="What the fan does in each piece of the day"
+            label="What the fan does in each piece of the day" kind="pieces-of"
             head={['case', 'share, %', 'fan, %', 'Wh/h', 'starts/h', 'coolant swings']}
             rows={counted.map((seen) => ({ key: name(seen), cells: piece(seen, choice) }))}
           />

@@ -1,4 +1,3 @@
-import type { Report } from '../../api/scheduleTypes';
 import type { ScheduleDesk } from '../../state/scheduleDesk';
 import { Changes, changesSaid } from '../Changes';
 import { Verdict } from '../Verdict';
@@ -12,7 +11,7 @@ export function ScheduleBar({ desk }: { desk: ScheduleDesk }) {
       <div class="gist">
         <p class="worst-line">
           {report
-            ? <span class={current ? '' : 'older'}><Verdict holds={report.holds} /> <b class="number">{report.energy_Wh_per_h.toFixed(0)} Wh/h</b> {starts(report.starts_per_h)}{faulty(report)}</span>
+            ? <span class={current ? '' : 'older'}><Verdict holds={report.holds} /> <b class="number">{report.energy_Wh_per_h.toFixed(0)} Wh/h</b> {starts(report.starts_per_h)}{faulty(desk)}</span>
             : 'Nothing is judged yet.'}
         </p>
         <p class="state"><span role="status">{state(desk)}</span></p>
@@ -23,8 +22,8 @@ export function ScheduleBar({ desk }: { desk: ScheduleDesk }) {
 }
 
 /** What a schedule that holds may still have wrong with it. */
-function faulty(report: Report) {
-  const faults = report.findings.filter((f) => f.severity === 'fault' && f.key !== 'limit-not-held').length;
+function faulty(desk: ScheduleDesk) {
+  const faults = desk.said().filter((f) => f.severity === 'fault' && f.key !== 'limit-not-held').length;
   return faults > 0 && <b class="fault">, {faults === 1 ? '1 fault' : `${faults} faults`}</b>;
 }
 

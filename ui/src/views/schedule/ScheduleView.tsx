@@ -8,6 +8,7 @@ import { Day } from './Day';
 import { Design } from './Design';
 import { Other } from './Other';
 import { Rooms } from './Rooms';
+import { Rules } from './Rules';
 import { ScheduleBar } from './ScheduleBar';
 import { Told } from './Told';
 
@@ -49,6 +50,7 @@ export function ScheduleView({ id }: { id: string }) {
           <Day desk={desk} />
           <Told desk={desk} />
           <Rooms desk={desk} day={build.day_degC ?? 0} />
+          <Rules desk={desk} />
           <AsText desk={desk} />
         </div>
       </div>

@@ -3,7 +3,7 @@ import type { ScheduleDesk } from '../../state/scheduleDesk';
 /** What the server says of the schedule, in its own words. */
 export function Told({ desk }: { desk: ScheduleDesk }) {
   // What cannot be stands at its curve; what has no place there stands here.
-  const said = desk.findings.value.filter((f) => f.severity !== 'note' && (desk.inOrder.value || f.sheet_key === null));
+  const said = desk.said().filter((f) => f.severity !== 'note' && (desk.inOrder.value || f.sheet_key === null));
   const faulty = said.some((f) => f.severity === 'fault');
   return (
     <div aria-live="polite" class="told-of">

@@ -4,6 +4,7 @@ import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.spec.CompressorHolds;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
@@ -126,7 +127,12 @@ public final class InventedVehicle {
                 new VehicleSpec.Heater(80, 0.15, 2500),
                 new VehicleSpec.Fan(VehicleSpec.FanControl.SCHEDULE, 250, -40, -60, 30, 250, 0.7, 0.38, 0.2, 0.1),
                 Optional.of(new VehicleSpec.AirConditioning(
-                        6000, 2000, circuit(), new VehicleSpec.Evaporator(240, 830, 0.13), cabin())),
+                        6000,
+                        2000,
+                        circuit(),
+                        CompressorHolds.standard(),
+                        new VehicleSpec.Evaporator(240, 830, 0.13),
+                        cabin())),
                 electrical(),
                 new VehicleSpec.FrontEnd(0.7, -0.1, 0.15, 12, 0.4, sealing),
                 stack(radiatorWidth, share),

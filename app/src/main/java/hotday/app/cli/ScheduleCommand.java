@@ -4,7 +4,6 @@ import hotday.core.finding.Finding;
 import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.study.design.Aim;
-import hotday.study.design.CompressorCheck;
 import hotday.study.design.CompressorReport;
 import hotday.study.design.DesignJson;
 import hotday.study.design.RenderedText;
@@ -124,8 +123,7 @@ final class ScheduleCommand implements Callable<Integer> {
         ScheduleDesign design = new ScheduleDesign(read.vehicle(), known, cases, chosen, display);
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
-        Optional<CompressorReport> compressor = CompressorCheck.of(
-                read.vehicle().with(report.schedule()), known.likeliest(), cases, display, sheetPlaces(read, given));
+        Optional<CompressorReport> compressor = design.compressor(report.schedule(), sheetPlaces(read, given));
         console.clear();
         show(report, compressor, read, display, given.isPresent());
         to.ifPresent(file -> write(report, read, display, file));

@@ -4,6 +4,7 @@ import hotday.core.finding.InputException;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.study.design.Aim;
+import hotday.study.design.CompressorReport;
 import hotday.study.design.DesignJson;
 import hotday.study.design.Judging;
 import hotday.study.design.ScheduleReport;
@@ -19,6 +20,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import tools.jackson.databind.JsonNode;
@@ -119,6 +121,18 @@ final class ScheduleRoutes {
         ScheduleReport report = of.judging()
                 .judged(sheet.vehicle().schedule(), aim, display, key -> Bench.place(BLOCK + "." + key), cases(lines));
         lines.send(last(report, display));
+        if (lines.wanted()) {
+            of.judging()
+                    .compressor(report.schedule(), display, key -> Optional.of(Bench.place(key)))
+                    .ifPresent(rules -> lines.send(compressor(rules)));
+        }
+    }
+
+    private static ObjectNode compressor(CompressorReport rules) {
+        ObjectNode line = Reply.object();
+        line.set("air_conditioning", DesignJson.of(rules));
+        Reply.all(line.putArray("findings"), rules.findings());
+        return line;
     }
 
     /** With what is typed laid over itself, so that a fault between a value that is changed and one that is not has a key too. */

@@ -80,7 +80,7 @@ class ScheduleCommandTest {
         List<String> keys = StreamSupport.stream(root.path("findings").spliterator(), false)
                 .map(f -> f.path("key").asString())
                 .toList();
-        assertThat(keys).contains("never-full", "ac-hot-coolant-too-late");
+        assertThat(keys).contains("never-full").noneMatch(key -> key.startsWith("ac-"));
         assertThat(root.path("findings").get(0).path("line").asInt()).isEqualTo(2);
     }
 

@@ -79,7 +79,7 @@ class ScheduleRoutesTest {
     }
 
     private static boolean whole(List<JsonNode> lines) {
-        return !lines.isEmpty() && lines.get(lines.size() - 1).has("report");
+        return !lines.isEmpty() && lines.get(lines.size() - 1).has("air_conditioning");
     }
 
     @Test
@@ -111,7 +111,7 @@ class ScheduleRoutesTest {
         assertThat(lines.get(0).get("in_order").asBoolean()).isTrue();
         int cases = lines.get(1).get("cases").asInt();
         assertThat(cases).isEqualTo(meant.lines().size());
-        assertThat(lines).hasSize(cases + 3);
+        assertThat(lines).hasSize(cases + 4);
         for (JsonNode line : lines.subList(2, cases + 2)) {
             ScheduleReport.Line same = meant.lines().get(line.get("index").asInt());
             assertThat(line.get("case").asString())
@@ -129,6 +129,23 @@ class ScheduleRoutesTest {
         assertThat(report.get("energy_Wh_per_h").asDouble()).isCloseTo(meant.energy(), within(1e-9));
         assertThat(report.get("cost_W").asDouble()).isCloseTo(meant.cost(), within(1e-9));
         assertThat(report.get("findings")).hasSize(meant.findings().size());
+        assertThat(report.at("/after_run/time_s").asDouble())
+                .isEqualTo(meant.keyOff().orElseThrow().seconds());
+        JsonNode rules = lines.get(cases + 3);
+        assertThat(rules.at("/air_conditioning/cases")).hasSize(6);
+        assertThat(rules.at("/air_conditioning/soaked_cabin/time_s").asDouble()).isPositive();
+        assertThat(rules.get("findings")).isEmpty();
+    }
+
+    /** A fan that waits for coolant alone leaves head pressure to the cut-out. */
+    @Test
+    void aCurveThatLetsTheCompressorBeCutOutIsToldAtItsKey() {
+        List<JsonNode> lines = judged("heron", change("head_pressure", "[[30 bar abs, 25 %], [31 bar abs, 100 %]]"));
+        JsonNode rules = lines.get(lines.size() - 1);
+        assertThat(rules.get("findings")).anySatisfy(f -> {
+            assertThat(f.get("key").asString()).isEqualTo("ac-held-off");
+            assertThat(f.get("sheet_key").asString()).isEqualTo("schedule.head_pressure");
+        });
     }
 
     @Test
@@ -136,7 +153,7 @@ class ScheduleRoutesTest {
         String late =
                 "{\"page\":\"one\",\"aim\":\"quiet\",\"units\":\"us\",\"changes\":[" + change("on", "229 degF") + "]}";
         List<JsonNode> lines = lines(page.change("POST", JUDGE.formatted("heron"), late));
-        JsonNode report = lines.get(lines.size() - 1).get("report");
+        JsonNode report = lines.get(lines.size() - 2).get("report");
         assertThat(report.get("holds").asBoolean()).isFalse();
         assertThat(report.get("aim").asString()).isEqualTo("quiet");
         JsonNode finding = report.get("findings").get(0);

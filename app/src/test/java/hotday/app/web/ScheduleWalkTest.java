@@ -24,6 +24,7 @@ class ScheduleWalkTest {
     private static final Duration DESIGNED = Duration.ofSeconds(300);
     private static final By POINT = By.cssSelector("[data-curve='schedule.coolant'] [data-handle='point 1']");
     private static final By ON = By.cssSelector("[data-curve='schedule.coolant'] [data-handle='rail 0']");
+    private static final By RULES = By.cssSelector("[data-card='rules']");
     private static final By DAY = By.cssSelector("[data-card='day']");
 
     @TempDir
@@ -82,6 +83,11 @@ class ScheduleWalkTest {
                 .moveByOffset(0, -20)
                 .perform();
         page.until(() -> page.seen(DAY).getText().contains("as it stands here"), JUDGED);
+        page.until(
+                () -> page.browser().findElements(RULES).stream()
+                        .anyMatch(card -> card.getText().contains("A cabin that stood in the heat: ")
+                                && card.getText().contains("Ah that it may; room to boiling ")),
+                JUDGED);
         new Actions(page.browser()).release().perform();
         untilState("1 change, not saved", JUDGED);
         page.pressable(OpenPage.button("Save")).click();

@@ -33,6 +33,7 @@ final class CompressorFindings {
     private static final double SHARE = 0.01; // of the time that a rule may hold the compressor off unnoticed
     private static final double SLOWER = 60.0; // s
     private static final double WARMER = 2.0; // K
+    private static final String HOT_COOLANT = "air_conditioning.hot_coolant.cut_out";
     private static final List<Hold> PROTECTING =
             List.of(Hold.FREEZE, Hold.HIGH_PRESSURE, Hold.LOW_PRESSURE, Hold.COOLANT);
 
@@ -131,16 +132,16 @@ final class CompressorFindings {
         if (hot <= full) {
             fault(
                     "ac-hot-coolant-too-early",
-                    "limits.coolant",
+                    HOT_COOLANT,
                     "hot coolant cuts the compressor out at " + temperature(hot) + ", before the fan is at full speed ("
                             + temperature(full) + ")");
         } else if (hot > spec.limits().coolant()) {
             all.add(Finding.warning(
                     "ac-hot-coolant-too-late",
-                    place("limits.coolant"),
-                    "hot coolant cuts the compressor out at " + temperature(hot)
-                            + " (docs/controller.md), the limit is "
-                            + temperature(spec.limits().coolant()) + ": program the limit or a little less"));
+                    place(HOT_COOLANT),
+                    "hot coolant cuts the compressor out at " + temperature(hot) + ", the limit is "
+                            + temperature(spec.limits().coolant())
+                            + ": it helps too late; cut out at the limit or a little below"));
         }
     }
 
@@ -149,7 +150,7 @@ final class CompressorFindings {
         if (delay < IDLE_SETTLES) {
             fault(
                     "ac-start-delay-short",
-                    "air_conditioning",
+                    "air_conditioning.start_delay",
                     String.format(
                             Locale.ROOT,
                             "the compressor may come in %.1f s after the engine starts, an idle takes 5 s to settle: 5 to 10 s are usual",
@@ -159,7 +160,7 @@ final class CompressorFindings {
         if (cut > LONGEST_CUT) {
             fault(
                     "ac-throttle-cut-long",
-                    "air_conditioning",
+                    "air_conditioning.throttle.longest",
                     String.format(
                             Locale.ROOT,
                             "wide-open throttle keeps the compressor off for up to %.0f s: the cabin gets warm and damp; 3 to 6 s are usual",
@@ -169,7 +170,7 @@ final class CompressorFindings {
         if (off < LEAST_OFF) {
             fault(
                     "ac-least-off-short",
-                    "air_conditioning",
+                    "air_conditioning.least_off",
                     String.format(
                             Locale.ROOT,
                             "the clutch may close %.1f s after it opened, against a high side still under pressure: 3 to 10 s are usual",

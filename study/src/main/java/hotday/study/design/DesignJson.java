@@ -14,6 +14,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** A judged schedule for machines. Keys: docs/schedule.md. */
 public final class DesignJson {
+    private static final String AIR_CONDITIONING = "air_conditioning";
     private static final double HOUR = 3600.0;
     private static final double CELSIUS = 273.15;
 
@@ -48,12 +49,13 @@ public final class DesignJson {
     /** With what the compressor's rules do; all but findings. */
     public static ObjectNode of(ScheduleReport report, Optional<CompressorReport> compressor) {
         ObjectNode root = of(report);
-        compressor.ifPresentOrElse(
-                c -> compressor(root.putObject("air_conditioning"), c), () -> root.putNull("air_conditioning"));
+        compressor.ifPresentOrElse(c -> root.set(AIR_CONDITIONING, of(c)), () -> root.putNull(AIR_CONDITIONING));
         return root;
     }
 
-    private static void compressor(ObjectNode root, CompressorReport report) {
+    /** What the compressor's rules do; all but findings. */
+    public static ObjectNode of(CompressorReport report) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode cases = root.putArray("cases");
         report.lines().forEach(line -> {
             ObjectNode node = cases.addObject();
@@ -65,6 +67,7 @@ public final class DesignJson {
         });
         cooling(root.putObject("soaked_cabin"), report.cooling());
         cooling(root.putObject("soaked_cabin_full_fan"), report.fullFan());
+        return root;
     }
 
     private static void held(ObjectNode node, Map<Hold, Double> shares) {
@@ -84,6 +87,7 @@ public final class DesignJson {
 
     private static void keyOff(ObjectNode node, KeyOff k) {
         node.put("case", k.kase().id());
+        node.put("title", k.kase().title());
         node.put("limit", k.limit().id());
         node.put("room" + unit(k.limit()), k.room() / scale(k.limit()));
         node.put("room_without" + unit(k.limit()), k.without() / scale(k.limit()));

@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -104,6 +105,16 @@ public final class Judging {
             }
         }
         return design.with(aim, display).judged(schedule, passages, places);
+    }
+
+    /**
+     * What the compressor's rules do with a schedule; nothing for a vehicle without air conditioning. Takes as long as half a judgement and is not remembered.
+     *
+     * @param places where a key of the build sheet stands
+     */
+    public Optional<CompressorReport> compressor(
+            FanSchedule schedule, Display display, Function<String, Optional<Place>> places) {
+        return design.with(Aim.BALANCED, display).compressor(schedule, places);
     }
 
     /** Side by side, each thread taking the next that nobody has. */

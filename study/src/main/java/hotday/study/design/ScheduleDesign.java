@@ -94,6 +94,11 @@ public final class ScheduleDesign {
         return judge;
     }
 
+    /** What the compressor's rules do with a schedule; nothing for a vehicle without air conditioning. */
+    public Optional<CompressorReport> compressor(FanSchedule schedule, Function<String, Optional<Place>> places) {
+        return CompressorCheck.of(spec.with(schedule), plant, cases, display, places);
+    }
+
     private AfterRunDesign afterRun() {
         return new AfterRunDesign(spec, plant, cases, display);
     }

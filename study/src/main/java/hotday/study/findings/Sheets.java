@@ -160,6 +160,7 @@ final class Sheets {
                 a.condenserHeat(),
                 a.compressorPower(),
                 other,
+                a.holds(),
                 new Evaporator(
                         evaporator * coil.airConductance(), evaporator * coil.refrigerantConductance(), coil.airFlow()),
                 a.cabin());

@@ -1,5 +1,6 @@
 package hotday.vehicle.controller;
 
+import hotday.vehicle.spec.CompressorHolds;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.Objects;
 
@@ -146,12 +147,38 @@ public record CompressorLimits(
                 new Clutch(30, 50, 5, 5));
     }
 
-    /** {@link #of(double, double, double, double, boolean)} of a vehicle's circuit; the standard ones without air conditioning. */
+    /** Of a vehicle with its circuit; the standard ones without air conditioning. */
     public static CompressorLimits of(VehicleSpec vehicle) {
         return vehicle.airConditioning()
-                .map(VehicleSpec.AirConditioning::circuit)
-                .map(c -> of(c.cutOut(), c.cutIn(), c.lowCutOut(), c.freezeLimit(), c.variable()))
+                .map(a -> of(a.circuit()).with(a.holds(), vehicle.limits().coolant()))
                 .orElse(standard());
+    }
+
+    private static CompressorLimits of(VehicleSpec.RefrigerantCircuit c) {
+        return of(c.cutOut(), c.cutIn(), c.lowCutOut(), c.freezeLimit(), c.variable());
+    }
+
+    /** @param hottest that coolant may get, K */
+    private CompressorLimits with(CompressorHolds holds, double hottest) {
+        CompressorHolds.HotCoolant hot = holds.hotCoolant().orElse(CompressorHolds.HotCoolant.below(hottest));
+        CompressorHolds.Throttle pedal = holds.throttle();
+        return new CompressorLimits(
+                timeOut,
+                new Engine(ticks(holds.startDelay()), engine.speed),
+                freeze,
+                headPressure,
+                suction,
+                new Throttle(new Above(load(pedal.wideOpen()), load(pedal.released())), ticks(pedal.longest())),
+                new Above(Inputs.tenths(hot.cutOut()), Inputs.tenths(hot.cutIn())),
+                new Clutch(ticks(holds.leastOn()), ticks(holds.leastOff()), clutch.lead, clutch.trail));
+    }
+
+    private static int ticks(double seconds) {
+        return Inputs.whole(seconds * Controller.RATE);
+    }
+
+    private static int load(double share) {
+        return Inputs.whole(share * DemandCurve.FULL);
     }
 
     /**

@@ -4,6 +4,7 @@ import hotday.core.typed.TypedMap;
 import hotday.core.unit.Quantity;
 import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
+import hotday.vehicle.spec.CompressorHolds;
 import hotday.vehicle.spec.VehicleSpec;
 import hotday.vehicle.spec.VehicleSpec.Expansion;
 import java.util.List;
@@ -17,6 +18,8 @@ final class AirConditioningSection {
     private static final double USUAL_DISPLACEMENT = 170e-6;
     private static final double USUAL_AIR_SIDE = 260.0;
     private static final double USUAL_REFRIGERANT_SIDE = 900.0;
+
+    private static final double PEDAL_BAND = 0.1;
 
     private static final String SCALED = "in proportion to 'condenser_heat'; from memory";
     private static final String SWITCH = "published service data";
@@ -48,6 +51,11 @@ final class AirConditioningSection {
                 "cut_out",
                 "cut_in",
                 "low_cut_out",
+                "start_delay",
+                "throttle",
+                "hot_coolant",
+                "least_on",
+                "least_off",
                 "high_capacity",
                 "low_capacity");
     }
@@ -80,8 +88,8 @@ final class AirConditioningSection {
         }
         VehicleSpec.RefrigerantCircuit circuit = circuit(heat / USUAL_HEAT);
         VehicleSpec.Cabin cabin = new CabinSection(root, assumptions).cabin();
-        return Optional.of(
-                new VehicleSpec.AirConditioning(heat, power, circuit, evaporator(heat / USUAL_HEAT, cabin), cabin));
+        return Optional.of(new VehicleSpec.AirConditioning(
+                heat, power, circuit, holds(), evaporator(heat / USUAL_HEAT, cabin), cabin));
     }
 
     private void refuseAlone(String block) {
@@ -156,6 +164,44 @@ final class AirConditioningSection {
                 out,
                 in,
                 least);
+    }
+
+    /** What stands here is the standard's where nothing is typed; it is no assumption about the vehicle. */
+    private CompressorHolds holds() {
+        CompressorHolds d = CompressorHolds.standard();
+        return new CompressorHolds(
+                s.typedOr("start_delay", Quantity.TIME, "0 s", "120 s", d.startDelay()),
+                s.inner("throttle", "wide_open", "released", "longest")
+                        .map(t -> throttle(t, d.throttle()))
+                        .orElse(d.throttle()),
+                s.inner("hot_coolant", "cut_out", "cut_in").map(AirConditioningSection::hotCoolant),
+                s.typedOr("least_on", Quantity.TIME, "0 s", "120 s", d.leastOn()),
+                s.typedOr("least_off", Quantity.TIME, "0 s", "120 s", d.leastOff()));
+    }
+
+    private static CompressorHolds.Throttle throttle(Section t, CompressorHolds.Throttle d) {
+        double open = t.typedOr("wide_open", Quantity.RATIO, "10 %", "100 %", d.wideOpen());
+        double released =
+                t.typedOr("released", Quantity.RATIO, "5 %", "99 %", Math.min(d.released(), open - PEDAL_BAND));
+        if (released >= open) {
+            t.fault(
+                    t.has("released") ? "released" : "wide_open",
+                    "'air_conditioning.throttle.released' must lie below 'air_conditioning.throttle.wide_open'");
+        }
+        return new CompressorHolds.Throttle(
+                open, released, t.typedOr("longest", Quantity.TIME, "0 s", "60 s", d.longest()));
+    }
+
+    private static CompressorHolds.HotCoolant hotCoolant(Section h) {
+        double out = h.required("cut_out", Quantity.TEMPERATURE, "80 degC", "150 degC");
+        double in =
+                h.typedOr("cut_in", Quantity.TEMPERATURE, "60 degC", "150 degC", out - CompressorHolds.HotCoolant.BAND);
+        if (in >= out) {
+            h.fault(
+                    "cut_in",
+                    "'air_conditioning.hot_coolant.cut_in' must lie below 'air_conditioning.hot_coolant.cut_out', else the compressor chatters");
+        }
+        return new CompressorHolds.HotCoolant(out, in);
     }
 
     /** Of a compressor with its own motor 1; nobody asks. */

@@ -339,6 +339,7 @@ public record VehicleSpec(
             double condenserHeat,
             double compressorPower,
             RefrigerantCircuit circuit,
+            CompressorHolds holds,
             Evaporator evaporator,
             Cabin cabin) {}
 
