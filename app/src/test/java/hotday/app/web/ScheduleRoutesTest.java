@@ -140,7 +140,13 @@ class ScheduleRoutesTest {
     /** A fan that waits for coolant alone leaves head pressure to the cut-out. */
     @Test
     void aCurveThatLetsTheCompressorBeCutOutIsToldAtItsKey() {
-        List<JsonNode> lines = judged("heron", change("head_pressure", "[[30 bar abs, 25 %], [31 bar abs, 100 %]]"));
+        List<JsonNode> lines = judged(
+                "heron",
+                String.join(
+                        ",",
+                        change("head_pressure", "[[30 bar abs, 25 %], [31 bar abs, 100 %]]"),
+                        change("coolant", "[[226 degF, 25 %], [227 degF, 100 %]]"),
+                        change("on", "226 degF")));
         JsonNode rules = lines.get(lines.size() - 1);
         assertThat(rules.get("findings")).anySatisfy(f -> {
             assertThat(f.get("key").asString()).isEqualTo("ac-held-off");

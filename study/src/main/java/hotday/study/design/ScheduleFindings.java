@@ -102,12 +102,13 @@ final class ScheduleFindings {
                     "coolant",
                     "the coolant curve ends at " + share(most)
                             + ": a fan that is never asked for all it has cannot hold the hot day");
-        } else if (last >= limit) {
+        } else if (last > limit - SENSOR_STEP) {
             fault(
                     "full-too-late",
                     "coolant",
                     "the coolant curve asks for the whole fan at " + temperature(last) + ", the limit is "
-                            + temperature(limit) + ": let it end " + difference(2.0) + " below");
+                            + temperature(limit) + ", the sensor counts in steps of 1 K: let it end " + difference(2.0)
+                            + " below");
         }
         if (s.details().allowanceEnds() >= limit && s.allowance().stream().anyMatch(a -> a > 0.0)) {
             fault(

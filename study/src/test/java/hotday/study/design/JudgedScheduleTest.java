@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import hotday.core.finding.Finding;
 import hotday.core.finding.Severity;
+import hotday.core.typed.Overlay;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.study.demo.DemoShop;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +44,8 @@ class JudgedScheduleTest {
             "  slew: {up: 10 %/s, at_rest: 5 %/s, down: 5 %/s, drop_out: 15 %}",
             "  after_run: {curve: [[97 degC, 30 %], [105 degC, 70 %]], from: 100 degC, until: 97 degC, longest: 180 s, battery: 11.8 V}");
 
+    private static final Display METRIC = new Display(UnitSystem.METRIC);
+
     @TempDir
     private static Path folder;
 
@@ -53,11 +57,15 @@ class JudgedScheduleTest {
         Path shop = folder.resolve("shop");
         DemoShop.create(shop);
         spec = BuildSheet.read(shop.resolve("builds/heron/build.yaml")).vehicle();
-        design = new ScheduleDesign(spec, StandardCases.all(), Aim.BALANCED, new Display(UnitSystem.METRIC));
+        design = new ScheduleDesign(spec, StandardCases.all(), Aim.BALANCED, METRIC);
     }
 
     /** Lines of {@link #SOUND} that begin like one of these give way to it. */
     private static ScheduleReport judged(String changes) throws IOException {
+        return judged(changes, spec, design);
+    }
+
+    private static ScheduleReport judged(String changes, VehicleSpec spec, ScheduleDesign design) throws IOException {
         List<String> lines = new ArrayList<>(SOUND);
         for (String change : changes.isBlank() ? new String[0] : changes.split("\\|")) {
             String key = change.strip().substring(0, change.strip().indexOf(':') + 1);
@@ -78,6 +86,7 @@ class JudgedScheduleTest {
                 "off: 97 degC; hysteresis-too-small; 4",
                 "coolant: [[98 degC, 26 %], [106 degC, 60 %]]; never-full; 2",
                 "coolant: [[98 degC, 26 %], [108 degC, 60 %], [112 degC, 100 %]]; full-too-late; 2",
+                "coolant: [[98 degC, 26 %], [106 degC, 60 %], [109.5 degC, 100 %]]; full-too-late; 2",
                 "allowance_ends: 112 degC; allowance-too-hot; 10",
                 "head_pressure: [[1400 kPa abs, 26 %], [2400 kPa abs, 60 %]]; head-curve-too-late; 7",
                 "head_pressure: [[2500 kPa abs, 26 %], [3000 kPa abs, 100 %]]; head-curve-too-late; 7",
@@ -99,6 +108,26 @@ class JudgedScheduleTest {
             assertThat(f.key()).isEqualTo(key);
             assertThat(f.place().orElseThrow().line()).isEqualTo(line);
         });
+    }
+
+    /** The demo's alternators carry any floor; one of 60 A does not at idle. */
+    @Test
+    void aFloorThatASmallAlternatorDoesNotCarryAtIdle() throws IOException {
+        VehicleSpec weak = BuildSheet.read(
+                        folder.resolve("shop/builds/heron/build.yaml"),
+                        Overlay.of("test", List.of("electrical.alternator.rating=60 A")))
+                .vehicle();
+        ScheduleDesign there = new ScheduleDesign(weak, StandardCases.all(), Aim.BALANCED, METRIC);
+        assertThat(judged("floor: {demand: 90 %, from: 60 degC}", weak, there).findings())
+                .filteredOn(f -> f.key().equals("floor-too-high"))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.WARNING);
+                    assertThat(f.place().orElseThrow().line()).isEqualTo(11);
+                });
+        assertThat(judged("floor: {demand: 20 %, from: 60 degC}", weak, there).findings())
+                .extracting(Finding::key)
+                .doesNotContain("floor-too-high");
     }
 
     @ParameterizedTest

@@ -25,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
@@ -39,6 +40,10 @@ class ScheduleDesignTest {
     private static final Display METRIC = new Display(UnitSystem.METRIC);
     /** Schedules tried by chance; {@code -Dhotday.random} tries more or fewer. */
     private static final int RANDOM = Integer.getInteger("hotday.random", 2000);
+    /** Of those that hold and are without fault, so many are judged to their end; {@code -Dhotday.feasible} asks for more or fewer. One in a dozen is such. */
+    private static final int FEASIBLE = Integer.getInteger("hotday.feasible", 60);
+
+    private static final int BATCH = 200;
 
     @TempDir
     private static Path folder;
@@ -86,6 +91,7 @@ class ScheduleDesignTest {
         assertThat(alone.cost()).isEqualTo(first.cost());
         writtenIsJudged(spec, first);
         nothingByChanceIsCheaper(spec, first);
+        nothingThatHoldsIsCheaper(spec, first);
     }
 
     /** The mild day alone is told to the design; the car itself then has to hold, on the hot day, what a fan at full speed holds in it. */
@@ -148,7 +154,7 @@ class ScheduleDesignTest {
         Random random = new Random(20261126);
         List<FanSchedule> schedules = Stream.concat(
                         IntStream.range(0, RANDOM / 2).mapToObj(i -> anywhere(knobs, random)),
-                        IntStream.range(0, RANDOM - RANDOM / 2).mapToObj(i -> near(found.schedule(), random)))
+                        IntStream.range(0, RANDOM - RANDOM / 2).mapToObj(i -> near(found.schedule(), 1.0, random)))
                 .toList();
         Judge.Verdict bar = new Judge.Verdict(0.0, 0.99 * found.cost());
         ScheduleDesign design = new ScheduleDesign(spec, StandardCases.all(), Aim.BALANCED, METRIC);
@@ -161,35 +167,70 @@ class ScheduleDesignTest {
         assertThat(cheaper).isZero();
     }
 
+    private static void nothingThatHoldsIsCheaper(VehicleSpec spec, ScheduleReport found) {
+        ScheduleDesign design = new ScheduleDesign(spec, StandardCases.all(), Aim.BALANCED, METRIC);
+        Judge.Verdict whatever = new Judge.Verdict(0.0, Double.MAX_VALUE);
+        Random random = new Random(20261127);
+        List<Double> costs = new ArrayList<>();
+        int tried = 0;
+        while (costs.size() < FEASIBLE) {
+            List<FanSchedule> batch = IntStream.range(0, BATCH)
+                    .mapToObj(i -> near(found.schedule(), random.nextDouble(), random))
+                    .toList();
+            tried += batch.size();
+            batch.stream()
+                    .parallel()
+                    .filter(schedule ->
+                            design.judge().verdict(schedule, whatever).violation() == 0.0)
+                    .map(schedule -> design.judged(schedule, key -> Place.of("chance")))
+                    .filter(report -> report.holds() && !report.hasFaults())
+                    .map(ScheduleReport::cost)
+                    .toList()
+                    .forEach(costs::add);
+        }
+        double least = costs.stream().mapToDouble(c -> c).min().orElseThrow();
+        System.out.printf(
+                Locale.ROOT,
+                "%d of %d random schedules hold without fault; the cheapest costs %.4f of the designed one%n",
+                costs.size(),
+                tried,
+                least / found.cost());
+        assertThat(least).isGreaterThan(0.99 * found.cost());
+    }
+
     private static FanSchedule anywhere(Knobs knobs, Random random) {
         return knobs.schedule(IntStream.range(0, Knobs.COUNT)
                 .map(k -> random.nextInt(knobs.settings(k)))
                 .toArray());
     }
 
-    /** Every point of the curves moved, off the steps of the search too, other hysteresis and least times. */
-    private static FanSchedule near(FanSchedule found, Random random) {
-        List<Double> coolant = moved(found.coolantTemperature(), 1.5, 1.0, random);
-        List<Double> head = moved(found.headPressure(), 50e3, 20e3, random);
+    /**
+     * Every point of the curves moved, off the steps of the search too, other hysteresis and least times.
+     *
+     * @param far 1: by 1.5 K and half a bar for a whole curve, 1 K and 0.2 bar for a point, 5 % for a demand, about
+     */
+    private static FanSchedule near(FanSchedule found, double far, Random random) {
+        List<Double> coolant = moved(found.coolantTemperature(), 1.5 * far, far, random);
+        List<Double> head = moved(found.headPressure(), 50e3 * far, 20e3 * far, random);
         FanSchedule.Details d = found.details();
         FanSchedule.Switching s = d.switching();
-        double off = found.off() + coolant.get(0) - found.on() + 1.5 * random.nextGaussian();
+        double off = found.off() + coolant.get(0) - found.on() + 1.5 * far * random.nextGaussian();
         return new FanSchedule(
                 coolant,
-                toFull(demands(found.coolantDemand(), random)),
+                toFull(demands(found.coolantDemand(), far, random)),
                 coolant.get(0),
                 Math.min(off, coolant.get(0) - 0.5),
                 found.allowanceSpeed(),
-                demands(found.allowance(), random),
+                demands(found.allowance(), far, random),
                 0.0,
                 head,
-                toFull(demands(found.headDemand(), random)),
+                toFull(demands(found.headDemand(), far, random)),
                 found.gearboxTemperature(),
                 found.gearboxDemand(),
                 found.chargeAir(),
                 new FanSchedule.Details(
                         d.gearboxHysteresis(),
-                        100e3 + 300e3 * random.nextDouble(),
+                        between(d.headHysteresis(), 100e3 + 300e3 * random.nextDouble(), far),
                         d.allowanceEnds(),
                         d.floor(),
                         new FanSchedule.Switching(
@@ -197,10 +238,14 @@ class ScheduleDesignTest {
                                 s.on(),
                                 s.off(),
                                 s.least(),
-                                60 * random.nextDouble(),
-                                60 * random.nextDouble()),
+                                between(s.leastOn(), 60 * random.nextDouble(), far),
+                                between(s.leastOff(), 60 * random.nextDouble(), far)),
                         d.slew(),
                         d.afterRun()));
+    }
+
+    private static double between(double here, double there, double far) {
+        return here + far * (there - here);
     }
 
     private static List<Double> moved(List<Double> x, double all, double each, Random random) {
@@ -219,9 +264,9 @@ class ScheduleDesignTest {
         return out;
     }
 
-    private static List<Double> demands(List<Double> y, Random random) {
+    private static List<Double> demands(List<Double> y, double far, Random random) {
         return y.stream()
-                .map(v -> Math.max(0.0, Math.min(1.0, v + 0.05 * random.nextGaussian())))
+                .map(v -> Math.max(0.0, Math.min(1.0, v + 0.05 * far * random.nextGaussian())))
                 .toList();
     }
 
