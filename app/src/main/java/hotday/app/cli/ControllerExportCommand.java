@@ -1,8 +1,6 @@
 package hotday.app.cli;
 
 import hotday.study.export.ControllerExport;
-import hotday.vehicle.controller.CompressorLimits;
-import hotday.vehicle.controller.Schedule;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.sheet.ScheduleFile;
 import hotday.vehicle.spec.FanSchedule;
@@ -50,7 +48,7 @@ final class ControllerExportCommand implements Callable<Integer> {
         String title = vehicle.name()
                 + schedule.map(file -> ", fan schedule of " + file.getFileName())
                         .orElse("");
-        List<String> files = ControllerExport.write(title, Schedule.of(curves), CompressorLimits.of(vehicle), folder);
+        List<String> files = ControllerExport.write(title, vehicle.with(curves), folder);
         console.result(title + ", in " + folder + ": " + String.join(", ", files) + ".");
         console.result("Try it: cc -std=c99 -Wall -Wextra -Werror fan_controller.c compressor_rules.c controller_test.c"
                 + " -o controller_test && ./controller_test controller_vectors.txt");

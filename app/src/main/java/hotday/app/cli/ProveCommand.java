@@ -91,8 +91,8 @@ final class ProveCommand implements Callable<Integer> {
         plots.ifPresent(AtomicFile::requireFolder);
         BuildSheet sheet = BuildSheet.read(build);
         ChannelMap channels = ChannelMap.read(map);
-        List<Recording> seen = RecordedRuns.read(channels, fit);
-        List<Recording> unseen = RecordedRuns.read(channels, predict);
+        List<Recording> seen = InputException.each(fit, channels::recording);
+        List<Recording> unseen = InputException.each(predict, channels::recording);
         List<Case> cases =
                 Cases.ofBuild(build).stream().filter(c -> !c.forCold()).toList();
         Proof proof = ProofWork.of(new ProveRequest(

@@ -1,5 +1,6 @@
 package hotday.app.cli;
 
+import hotday.core.finding.InputException;
 import hotday.signals.channel.ChannelMap;
 import hotday.study.prove.KnownVehicle;
 import hotday.study.prove.ProveRequest;
@@ -39,7 +40,7 @@ final class RunOptions {
         return KnownVehicle.ofRuns(new ProveRequest(
                 spec,
                 List.of(),
-                RecordedRuns.read(channels, runs),
+                InputException.each(runs, channels::recording),
                 List.of(),
                 false,
                 seed,

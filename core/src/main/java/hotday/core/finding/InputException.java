@@ -1,6 +1,8 @@
 package hotday.core.finding;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -28,6 +30,23 @@ public final class InputException extends RuntimeException {
 
     public static InputException at(Place place, String key, Sentence message) {
         return new InputException(Finding.fault(key, place, message));
+    }
+
+    /** What is made of each of several inputs; throws every fault of all of them when one cannot be used. */
+    public static <T, R> List<R> each(List<T> inputs, Function<T, R> made) {
+        List<R> all = new ArrayList<>();
+        List<Finding> faults = new ArrayList<>();
+        for (T input : inputs) {
+            try {
+                all.add(made.apply(input));
+            } catch (InputException wrong) {
+                faults.addAll(wrong.findings());
+            }
+        }
+        if (!faults.isEmpty()) {
+            throw new InputException(faults);
+        }
+        return all;
     }
 
     /** Every fault found, in the order of the file. */

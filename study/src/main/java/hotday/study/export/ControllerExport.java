@@ -16,8 +16,8 @@ public final class ControllerExport {
     private ControllerExport() {}
 
     /** {@link #write(String, Schedule, CompressorLimits, Path)} of a build: its schedule, and the limits of its circuit. */
-    public static List<String> write(VehicleSpec build, Path folder) {
-        return write(build.name(), Schedule.of(build.schedule()), CompressorLimits.of(build), folder);
+    public static List<String> write(String title, VehicleSpec build, Path folder) {
+        return write(title, Schedule.of(build.schedule()), CompressorLimits.of(build), folder);
     }
 
     /**

@@ -115,24 +115,14 @@ public final class Prove {
     }
 
     private List<RunData> prepare(List<Recording> recordings, List<Event> told) {
-        List<RunData> runs = new ArrayList<>();
-        List<Finding> faults = new ArrayList<>();
-        for (Recording recording : recordings) {
-            try {
-                runs.add(Preparation.of(
+        return InputException.each(
+                recordings,
+                recording -> Preparation.of(
                         recording,
                         request.spec(),
                         told.stream()
                                 .filter(e -> e.run().equals(recording.name()))
                                 .toList()));
-            } catch (InputException e) {
-                faults.addAll(e.findings());
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InputException(faults);
-        }
-        return runs;
     }
 
     private static void refuseEmpty(List<RunData> fitRuns) {

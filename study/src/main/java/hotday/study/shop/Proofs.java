@@ -187,19 +187,7 @@ public final class Proofs {
     }
 
     private List<Recording> recordings(List<String> names) {
-        List<Recording> all = new ArrayList<>();
-        List<Finding> faults = new ArrayList<>();
-        for (String name : names) {
-            try {
-                all.add(runs.recording(name));
-            } catch (InputException wrong) {
-                faults.addAll(wrong.findings());
-            }
-        }
-        if (!faults.isEmpty()) {
-            throw new InputException(faults);
-        }
-        return all;
+        return InputException.each(names, runs::recording);
     }
 
     private Map<String, String> versions(ProofOrder order) {

@@ -40,7 +40,7 @@ class ScheduleDesignTest {
     private static final Display METRIC = new Display(UnitSystem.METRIC);
     /** Schedules tried by chance; {@code -Dhotday.random} tries more or fewer. */
     private static final int RANDOM = Integer.getInteger("hotday.random", 2000);
-    /** Of those that hold and are without fault, so many are judged to their end; {@code -Dhotday.feasible} asks for more or fewer. One in a dozen is such. */
+    /** Of those that hold and are without fault, so many are judged to their end; {@code -Dhotday.feasible} asks for more or fewer. One in seven is such. */
     private static final int FEASIBLE = Integer.getInteger("hotday.feasible", 60);
 
     private static final int BATCH = 200;

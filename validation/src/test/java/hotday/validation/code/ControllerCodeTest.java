@@ -37,7 +37,7 @@ final class ControllerCodeTest {
     void theVectorsThatGoWithABuildHold() throws IOException {
         Path build = DemoShop.create(folder.resolve("shop")).build("heron");
         Path code = folder.resolve("code");
-        ControllerExport.write(BuildSheet.read(build).vehicle(), code);
+        ControllerExport.write("a build", BuildSheet.read(build).vehicle(), code);
         Gcc.compile(code, SOURCES);
         Path vectors = code.resolve("controller_vectors.txt");
         Gcc.assertAsWritten(code, vectors);
@@ -52,10 +52,10 @@ final class ControllerCodeTest {
     void aBuildWithAChargeAirCurve() throws IOException {
         Path build = DemoShop.create(folder.resolve("shop")).build("oxbow");
         Path without = folder.resolve("without");
-        ControllerExport.write(BuildSheet.read(build).vehicle(), without);
+        ControllerExport.write("a build", BuildSheet.read(build).vehicle(), without);
         Path with = folder.resolve("with");
         Overlay curve = Overlay.of("test", List.of("schedule.charge_air=[[55 degC, 25 %], [70 degC, 100 %]]"));
-        ControllerExport.write(BuildSheet.read(build, curve).vehicle(), with);
+        ControllerExport.write("a build", BuildSheet.read(build, curve).vehicle(), with);
         for (String name : new String[] {"fan_controller.h", "fan_controller.c", "controller_test.c"}) {
             assertThat(Files.readString(without.resolve(name)))
                     .doesNotContainIgnoringCase("charge_air")
