@@ -65,7 +65,7 @@ final class ScheduleCommand implements Callable<Integer> {
     @Option(
             names = "--seed",
             defaultValue = "1",
-            description = "of the search and of the vehicles it must hold in (default ${DEFAULT-VALUE})")
+            description = "of the vehicles it must hold in (default ${DEFAULT-VALUE})")
     private long seed;
 
     @Option(names = "--to", paramLabel = "FILE", description = "write the designed schedule here (YAML)")

@@ -134,28 +134,7 @@ final class AfterRunDesign {
     }
 
     static FanSchedule with(FanSchedule s, AfterRun rule) {
-        FanSchedule.Details d = s.details();
-        return new FanSchedule(
-                s.coolantTemperature(),
-                s.coolantDemand(),
-                s.on(),
-                s.off(),
-                s.allowanceSpeed(),
-                s.allowance(),
-                s.airConditioningDemand(),
-                s.headPressure(),
-                s.headDemand(),
-                s.gearboxTemperature(),
-                s.gearboxDemand(),
-                s.chargeAir(),
-                new FanSchedule.Details(
-                        d.gearboxHysteresis(),
-                        d.headHysteresis(),
-                        d.allowanceEnds(),
-                        d.floor(),
-                        d.switching(),
-                        d.slew(),
-                        rule));
+        return s.with(s.details().with(rule));
     }
 
     /** What the battery may give, A s. */

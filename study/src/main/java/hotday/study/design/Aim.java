@@ -9,11 +9,11 @@ import java.util.Locale;
  */
 public enum Aim {
     /** Hear little of it. */
-    QUIET(1.0, 300.0, 4.0, 0.0),
+    QUIET(1.0, 300.0, 8.0, 0.0),
     /** Energy first, little noise, few starts. */
-    BALANCED(1.0, 60.0, 1.5, 0.0),
+    BALANCED(1.0, 60.0, 3.0, 0.0),
     /** Head pressure and compressor power low, at the price of more fan. */
-    COLD(1.0, 30.0, 1.5, 0.25);
+    COLD(1.0, 30.0, 3.0, 0.25);
 
     /** Road speed at which half of the fan's loudness is covered, m/s; common practice, no source. */
     private static final double ROAD_NOISE = 14.0;
@@ -32,9 +32,9 @@ public enum Aim {
 
     /** Cost of an hour of it, W of fan power. A fan that swings by less than what hunts does not count as switched. */
     double cost(Passage p) {
-        double cycles = p.fanSwing() < Hunting.SWING ? 0.0 : p.cyclesPerHour() * p.fanSwing();
+        double cycles = p.fanSwing() < Hunting.SWING ? 0.0 : p.cyclesPerHour();
         return cost(p.kase(), p.fanPower(), p.loudness(), p.compressorPower())
-                + switching * Math.max(p.startsPerHour(), cycles);
+                + switching * Math.max(p.startsPerHour(), cycles) * p.fanSwing();
     }
 
     /** The same at rest. */

@@ -17,13 +17,15 @@ import java.util.function.ToDoubleFunction;
 
 /** Says what a schedule costs and whether it holds what a fan at full speed holds. Immutable; any number of threads may ask. */
 final class Judge {
-    private static final int TURNS = 4;
+    private static final int TURNS = 5;
     private static final double NEAR = 0.93;
 
     private final Aim aim;
     private final List<Demanded> parts;
     /** What a piece that moves is taken to cost until it is run through. */
     private final double[] expected;
+    /** Of all days, K. */
+    private final double hottest;
 
     /**
      * A piece of the day, or one that only must hold.
@@ -49,6 +51,7 @@ final class Judge {
         this.aim = aim;
         this.parts = List.copyOf(parts);
         this.expected = expected;
+        this.hottest = parts.stream().mapToDouble(d -> d.part().ambient()).max().orElse(0.0);
     }
 
     private Judge(Aim aim, List<Demanded> parts) {
@@ -94,7 +97,7 @@ final class Judge {
     Judge with(List<Demanded> more) {
         List<Demanded> all = new ArrayList<>(parts);
         all.addAll(more);
-        return new Judge(aim, all);
+        return new Judge(aim, all, Arrays.copyOf(expected, all.size()));
     }
 
     /** The same without cases that stop the engine: what is then is a matter of the after-run. */
@@ -141,11 +144,16 @@ final class Judge {
         return verdict(schedule, new Verdict(Double.MAX_VALUE, Double.MAX_VALUE));
     }
 
+    /** Broken off as soon as it is certain, or as good as certain, not to be better than another. */
+    Verdict verdict(FanSchedule schedule, Verdict best) {
+        return verdict(schedule, so -> so.compareTo(best) > 0);
+    }
+
     /**
-     * Broken off as soon as it is certain, or as good as certain, not to be better than another: first balances are looked at, which is quick, then what
+     * Broken off as soon as what was added up is enough: first balances are looked at, which is quick, then what
      * tells most for its time is run through.
      */
-    Verdict verdict(FanSchedule schedule, Verdict best) {
+    Verdict verdict(FanSchedule schedule, Predicate<Verdict> enough) {
         Schedule whole = Schedule.of(schedule);
         Tally tally = new Tally(expected);
         boolean[] calm = new boolean[parts.size()];
@@ -158,7 +166,7 @@ final class Judge {
         }
         for (int turn = 0; turn < TURNS; turn++) {
             for (int i = 0; i < calm.length; i++) {
-                if (tally.verdict().compareTo(best) > 0) {
+                if (enough.test(tally.verdict())) {
                     return tally.verdict();
                 }
                 if (turn(parts.get(i).part(), calm[i]) == turn) {
@@ -169,12 +177,16 @@ final class Judge {
         return tally.verdict();
     }
 
-    /** When a piece is run through: first a fan that comes and goes, then what moves and counts, then what balances, at last what must only hold. */
-    private static int turn(DayPart part, boolean calm) {
-        if (part.kase().steady()) {
-            return calm ? 2 : 0;
+    /**
+     * When a piece is run through: first what balances and tells whether limits hold, which is quick, then a fan that comes and goes, then what is
+     * left that balances, then what moves and counts, at last what moves and must only hold.
+     */
+    private int turn(DayPart part, boolean calm) {
+        if (!part.kase().steady()) {
+            return part.share() > 0.0 ? 3 : 4;
         }
-        return part.share() > 0.0 ? 1 : 3;
+        boolean telling = part.share() == 0.0 || part.ambient() >= hottest;
+        return !calm ? 1 : telling ? 0 : 2;
     }
 
     /** A balance costs what it costs; whether it holds is for the run to say, where the compressor may be cut out. */

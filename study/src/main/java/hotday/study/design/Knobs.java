@@ -26,6 +26,12 @@ final class Knobs {
     /** Pa that the A/C curve is wide at least. */
     private static final double LEAST_HEAD_SPAN = 200e3;
 
+    /** K and Pa that the knee of a curve lies from both of its ends at least. */
+    private static final double LEAST_KNEE = 1.0;
+
+    private static final double LEAST_HEAD_KNEE = 40e3;
+    /** Demand at a knee. */
+    private static final double MOST_MIDDLE = 0.7;
     /** What a fan gets at least while it runs; the coolant curve begins with it. */
     private static final double LEAST = 0.25;
 
@@ -41,14 +47,14 @@ final class Knobs {
     private enum Knob {
         COOLANT_FROM("start of the coolant curve"),
         COOLANT_FULL("end of the coolant curve"),
-        COOLANT_PLACE("place of the middle of the coolant curve"),
-        COOLANT_MIDDLE("middle demand of the coolant curve"),
+        COOLANT_KNEE("knee of the coolant curve"),
+        COOLANT_MIDDLE("demand at the knee of the coolant curve"),
         COOLANT_HYSTERESIS("hysteresis of the coolant curve"),
         HEAD_FROM("start of the head-pressure curve"),
         HEAD_FULL("end of the head-pressure curve"),
-        HEAD_PLACE("place of the middle of the head-pressure curve"),
+        HEAD_KNEE("knee of the head-pressure curve"),
         HEAD_FIRST("first demand of the head-pressure curve"),
-        HEAD_MIDDLE("middle demand of the head-pressure curve"),
+        HEAD_MIDDLE("demand at the knee of the head-pressure curve"),
         HEAD_HYSTERESIS("hysteresis of the head-pressure curve"),
         ALLOWANCE_SLOW("road-speed allowance at 30 km/h"),
         ALLOWANCE("road-speed allowance at 80 km/h"),
@@ -69,19 +75,13 @@ final class Knobs {
      * @param step from one setting to the next
      * @param settings how many there are
      * @param coarse settings that a first search goes at once
-     * @param usual setting that a first search leaves a knob at; negative where it turns it
+     * @param usual setting that a search begins with
      */
     private record Scale(double low, double step, int settings, int coarse, int usual) {
-        static Scale turned(double low, double high, double step, int coarse) {
-            return new Scale(low, step, count(low, high, step), coarse, -1);
-        }
-
-        static Scale left(double usual, double low, double high, double step) {
-            return new Scale(low, step, count(low, high, step), 2, (int) Math.round((usual - low) / step));
-        }
-
-        private static int count(double low, double high, double step) {
-            return 1 + (int) Math.floor(Math.max(0.0, high - low) / step + 1e-6);
+        /** @param usual 0..1 of the way from low to high */
+        static Scale of(double low, double high, double step, int coarse, double usual) {
+            int settings = 1 + (int) Math.floor(Math.max(0.0, high - low) / step + 1e-6);
+            return new Scale(low, step, settings, coarse, (int) Math.round(usual * (settings - 1)));
         }
 
         double value(int setting) {
@@ -91,9 +91,35 @@ final class Knobs {
 
     static final int COUNT = Knob.values().length;
     /** What is turned together: a curve is shifted by both of its ends. */
-    static final int[][] PAIRS = {
-        ordinals(Knob.COOLANT_FROM, Knob.COOLANT_FULL), ordinals(Knob.HEAD_FROM, Knob.HEAD_FULL)
+    static final int[][] SHIFTS = {
+        ordinals(Knob.COOLANT_FROM, Knob.COOLANT_KNEE, Knob.COOLANT_FULL),
+        ordinals(Knob.HEAD_FROM, Knob.HEAD_KNEE, Knob.HEAD_FULL)
     };
+
+    /**
+     * Settings of some knobs that belong together, from all of which a search may go on.
+     *
+     * @param knobs which
+     * @param places of each in its range, 0..1, all with all
+     */
+    record Shapes(int[] knobs, double[][] places) {}
+
+    /** The head-pressure curve from straight to a step, wherever it begins. */
+    static final Shapes HEAD =
+            new Shapes(ordinals(Knob.HEAD_FROM, Knob.HEAD_FULL, Knob.HEAD_KNEE, Knob.HEAD_MIDDLE), new double[][] {
+                {0.04, 0.12, 0.21, 0.29, 0.37, 0.46, 0.54, 0.62, 0.71, 0.79, 0.87, 0.96},
+                {0.0, 0.4, 1.0},
+                {0.0, 1.0},
+                {0.0, 0.3, 0.75}
+            });
+    /** The coolant curve with what the road takes off it. */
+    static final Shapes COOLANT = new Shapes(
+            ordinals(Knob.ALLOWANCE, Knob.COOLANT_KNEE, Knob.COOLANT_MIDDLE, Knob.COOLANT_FROM), new double[][] {
+                {0.0, 0.06, 0.12, 0.18, 0.24, 0.31, 0.5, 0.75},
+                {0.35, 0.6, 0.85},
+                {0.0, 0.3, 0.75},
+                {0.25, 0.5}
+            });
 
     private static int[] ordinals(Knob... knobs) {
         return Arrays.stream(knobs).mapToInt(Knob::ordinal).toArray();
@@ -119,21 +145,21 @@ final class Knobs {
         double head = spec.limits().headPressure() - BEFORE_HEAD;
         double headLowest = Math.min(900e3, head - 500e3);
         scales = new Scale[] {
-            Scale.turned(lowest, hottest - LEAST_SPAN, 0.5, 2),
-            Scale.turned(lowest + LEAST_SPAN, hottest, 0.5, 2),
-            Scale.left(0.5, 0.3, 0.7, 0.05),
-            Scale.turned(0.05, 0.60, 0.01, 5),
-            Scale.turned(2.0, 10.0, 0.5, 2),
-            Scale.turned(headLowest, head - LEAST_HEAD_SPAN, 5e3, 5),
-            Scale.turned(headLowest + LEAST_HEAD_SPAN, head, 5e3, 5),
-            Scale.left(0.5, 0.3, 0.7, 0.05),
-            Scale.turned(LEAST, 0.5, 0.01, 5),
-            Scale.turned(0.05, 0.60, 0.01, 5),
-            Scale.left(300e3, 100e3, 400e3, 25e3),
-            Scale.left(0.0, 0.0, 0.3, 0.01),
-            Scale.turned(0.0, 0.8, 0.01, 5),
-            Scale.left(30.0, 10.0, 60.0, 5.0),
-            Scale.left(20.0, 5.0, 60.0, 5.0)
+            Scale.of(lowest, hottest - LEAST_SPAN, 0.5, 2, 0.4),
+            Scale.of(lowest + LEAST_SPAN, hottest, 0.5, 2, 1.0),
+            Scale.of(lowest + LEAST_KNEE, hottest - LEAST_KNEE, 0.5, 2, 0.6),
+            Scale.of(LEAST, MOST_MIDDLE, 0.01, 5, 0.2),
+            Scale.of(2.0, 10.0, 0.5, 2, 0.6),
+            Scale.of(headLowest, head - LEAST_HEAD_SPAN, 5e3, 5, 0.7),
+            Scale.of(headLowest + LEAST_HEAD_SPAN, head, 5e3, 5, 0.7),
+            Scale.of(headLowest + LEAST_HEAD_KNEE, head - LEAST_HEAD_KNEE, 5e3, 5, 0.5),
+            Scale.of(LEAST, 0.5, 0.01, 5, 0.0),
+            Scale.of(LEAST, MOST_MIDDLE, 0.01, 5, 0.2),
+            Scale.of(100e3, 400e3, 25e3, 2, 0.7),
+            Scale.of(0.0, 0.3, 0.01, 2, 0.0),
+            Scale.of(0.0, 0.8, 0.01, 5, 0.15),
+            Scale.of(10.0, 60.0, 5.0, 2, 0.4),
+            Scale.of(5.0, 60.0, 5.0, 2, 0.3)
         };
     }
 
@@ -160,14 +186,9 @@ final class Knobs {
         return scales[knob].coarse();
     }
 
-    /** Whether a first search turns it. */
-    boolean first(int knob) {
-        return scales[knob].usual() < 0;
-    }
-
-    /** Where a first search leaves what it does not turn. */
-    int usual(int knob) {
-        return scales[knob].usual();
+    /** Where a search begins: curves that neither wait for the last nor hurry, least times of some twenty seconds. */
+    int[] usual() {
+        return Arrays.stream(scales).mapToInt(Scale::usual).toArray();
     }
 
     /** A setting moved back between the bounds. */
@@ -180,19 +201,19 @@ final class Knobs {
         double from = value(at, Knob.COOLANT_FROM) + CELSIUS;
         double full = Math.max(from + LEAST_SPAN, value(at, Knob.COOLANT_FULL) + CELSIUS);
         double off = Math.max(from - value(at, Knob.COOLANT_HYSTERESIS), opens + 1.0);
-        double middle = from + (full - from) * value(at, Knob.COOLANT_PLACE);
+        double knee = between(from, value(at, Knob.COOLANT_KNEE) + CELSIUS, full, LEAST_KNEE);
         List<Double> headAt = new ArrayList<>();
         List<Double> headDemand = new ArrayList<>();
         if (cooled) {
             double headFrom = value(at, Knob.HEAD_FROM);
             double headFull = Math.max(headFrom + LEAST_HEAD_SPAN, value(at, Knob.HEAD_FULL));
-            double headMiddle = headFrom + (headFull - headFrom) * value(at, Knob.HEAD_PLACE);
-            headAt.addAll(List.of(kilo(headFrom), kilo(headMiddle), kilo(headFull)));
+            double headKnee = between(headFrom, value(at, Knob.HEAD_KNEE), headFull, LEAST_HEAD_KNEE);
+            headAt.addAll(List.of(kilo(headFrom), kilo(headKnee), kilo(headFull)));
             headDemand.addAll(demand(value(at, Knob.HEAD_FIRST), value(at, Knob.HEAD_MIDDLE)));
         }
         double slow = share(value(at, Knob.ALLOWANCE_SLOW));
         return new FanSchedule(
-                List.of(tenth(from), tenth(middle), tenth(full)),
+                List.of(tenth(from), tenth(knee), tenth(full)),
                 demand(LEAST, value(at, Knob.COOLANT_MIDDLE)),
                 tenth(from),
                 tenth(off),
@@ -215,9 +236,13 @@ final class Knobs {
                         afterRun));
     }
 
-    /** Three demands: the first, one below the straight line to full or near it, full. */
+    /** Three demands: the first, that of the knee, which is no lower, full. */
     private static List<Double> demand(double low, double middle) {
-        return List.of(share(low), share(low + (1.0 - low) * middle), 1.0);
+        return List.of(share(low), share(Math.max(low, middle)), 1.0);
+    }
+
+    private static double between(double low, double value, double high, double gap) {
+        return Math.max(low + gap, Math.min(high - gap, value));
     }
 
     private double value(int[] at, Knob knob) {

@@ -1,37 +1,77 @@
 package hotday.study.design;
 
+import hotday.study.design.Judge.Demanded;
 import hotday.study.design.Judge.Verdict;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.plant.Plant;
+import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The thresholds of relays under the output of a schedule that cost least and hold; in steps of five percent, knob by knob until none gets better. */
+/**
+ * The thresholds of relays under the output of a schedule that cost least and hold, on milder days too; in steps of five percent, knob by knob
+ * until none gets better. A relay comes in with a jump, cools what it cools quickly and rests; where that is too long for the head pressure, the
+ * fan is let rest for less.
+ */
 final class RelaySearch {
     private static final double STEP = 0.05;
     private static final double LOWEST = 0.20;
     private static final int ROUNDS = 4;
+    /** Least times resting that are tried where that of the schedule does not hold, s. */
+    private static final double[] RESTS = {20.0, 10.0, 5.0};
 
     private final VehicleSpec spec;
-    private final Judge judge;
+    private final SpotCheck milder;
     private final List<Double> speeds;
+    private Judge judge;
+    private FanSchedule schedule;
+
+    /**
+     * @param schedule with the least time resting that relays need
+     * @param holds whether all holds that a fan at full speed holds
+     */
+    record Found(Relays relays, FanSchedule schedule, boolean holds) {}
 
     RelaySearch(VehicleSpec spec, Plant plant, List<Case> cases, Aim aim, List<Double> speeds) {
         this.spec = spec;
         this.speeds = speeds;
+        this.schedule = spec.schedule();
+        this.milder = new SpotCheck(MilderDays.of(spec, plant.with(schedule), cases, Hardware.USUAL));
         this.judge = Judge.of(
                 spec,
-                plant.with(spec.schedule()),
+                plant.with(schedule),
                 Hardware.USUAL,
                 aim,
                 Judge.withHolding(StandardDay.of(spec), cases, spec.designAmbient()));
     }
 
-    Relays best() {
-        Relays now = start();
+    Found best() {
+        Relays best = from(start());
+        boolean holds = holds(best);
+        for (double rest : RESTS) {
+            if (!holds && rest < schedule.details().switching().leastOff()) {
+                FanSchedule.Details d = schedule.details();
+                schedule = schedule.with(d.with(d.switching().resting(rest)));
+                best = from(best);
+                holds = holds(best);
+            }
+        }
+        return new Found(best, schedule, holds);
+    }
+
+    /** Whether milder days hold as well as the day; those that do not are put among what relays must hold. */
+    private boolean holds(Relays relays) {
+        List<Demanded> failing = milder.failing(schedule, Hardware.USUAL.with(relays::drive));
+        boolean day = verdict(relays).violation() == 0.0;
+        judge = judge.with(SpotCheck.worst(failing));
+        return day && failing.isEmpty();
+    }
+
+    private Relays from(Relays start) {
+        Relays now = start;
         Verdict verdict = verdict(now);
         for (int round = 0; round < ROUNDS; round++) {
             boolean better = false;
@@ -91,6 +131,6 @@ final class RelaySearch {
     }
 
     private Verdict verdict(Relays relays) {
-        return judge.with(Hardware.USUAL.with(relays::drive)).verdict(spec.schedule());
+        return judge.with(Hardware.USUAL.with(relays::drive)).verdict(schedule);
     }
 }

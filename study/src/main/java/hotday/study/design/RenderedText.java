@@ -41,6 +41,7 @@ public final class RenderedText {
                         .append(percent(i == 0 ? 0.0 : relays.speeds().get(i - 1)))
                         .append('\n');
             }
+            out.append("least_off,s,").append(plain(r.rest())).append(",0\n");
         });
         r.duty().ifPresent(duty -> {
             for (int percent = 0; percent <= 100; percent += 10) {
@@ -94,6 +95,14 @@ public final class RenderedText {
                         percent(relays.up().get(i)),
                         percent(relays.down().get(i))));
             }
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%nThe fan rests %.0f s at least (least_off of the schedule behind these relays).%n%s",
+                    r.rest(),
+                    r.relaysHold()
+                            ? ""
+                            : "\n**No thresholds were found with which all holds that a fan at full speed holds**, on the design day and on milder ones: "
+                                    + "take a stage of another speed, or a fan that can be told any speed.\n"));
         });
         out.append(String.format(
                 Locale.ROOT,

@@ -19,6 +19,8 @@ import java.util.function.Supplier;
  * @param coolant, gearbox, chargeAir, head, allowance the curves as tables; empty where the schedule has none
  * @param duty how the fan is told; empty for an output in percent
  * @param relays instead of a duty
+ * @param rest least time that the fan rests, s; relays may need less than the schedule has
+ * @param relaysHold whether all holds with the relays that a fan at full speed holds, on milder days too
  * @param error by how much the fan may turn slower than the schedule asks, 0..1
  * @param cases with the next three, K: ceilings as designed, at most so much lower, and with what is rendered
  */
@@ -30,6 +32,8 @@ public record Rendering(
         Optional<CurveTable> allowance,
         Optional<DutyMap> duty,
         Optional<Relays> relays,
+        double rest,
+        boolean relaysHold,
         double error,
         List<Case> cases,
         double[] designed,
@@ -75,7 +79,9 @@ public record Rendering(
         Optional<CurveTable> allowance =
                 table(s.allowanceSpeed(), s.allowance(), has.speed(), has.points(), has.speedStep());
         VehicleSpec other = spec.with(tabled(s, coolant, gearbox, charge, head, allowance));
-        Optional<Relays> relays = has.relays().map(speeds -> new RelaySearch(other, plant, all, aim, speeds).best());
+        Optional<RelaySearch.Found> switched =
+                has.relays().map(speeds -> new RelaySearch(other, plant, all, aim, speeds).best());
+        Optional<Relays> relays = switched.map(RelaySearch.Found::relays);
         Supplier<FanDrive> drive = relays.<Supplier<FanDrive>>map(r -> r::drive)
                 .orElseGet(() -> () -> has.duty().<FanDrive>map(d -> d).orElse(FanDrive.DIRECT));
         double error = error(List.of(coolant, gearbox, charge, head), allowance)
@@ -83,9 +89,23 @@ public record Rendering(
                         .orElseGet(() -> has.duty().map(DutyMap::error).orElse(0.0));
         double[] designed = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL);
         double[] bound = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL.with(() -> slower(error)));
-        double[] rendered = ScheduledCeilings.of(other, plant, cases, Hardware.USUAL.with(drive));
+        VehicleSpec last = other.with(switched.map(RelaySearch.Found::schedule).orElse(other.schedule()));
+        double[] rendered = ScheduledCeilings.of(last, plant, cases, Hardware.USUAL.with(drive));
         return new Rendering(
-                coolant, gearbox, charge, head, allowance, has.duty(), relays, error, cases, designed, bound, rendered);
+                coolant,
+                gearbox,
+                charge,
+                head,
+                allowance,
+                has.duty(),
+                relays,
+                last.schedule().details().switching().leastOff(),
+                switched.map(RelaySearch.Found::holds).orElse(true),
+                error,
+                cases,
+                designed,
+                bound,
+                rendered);
     }
 
     /** A fan that is as slow as an error may make it; one that is asked for everything gives it. */

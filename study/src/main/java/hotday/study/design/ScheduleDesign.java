@@ -18,7 +18,6 @@ import hotday.vehicle.plant.Plant;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,8 +35,6 @@ public final class ScheduleDesign {
     private static final double SURE = 0.95;
     /** Times that vehicles which fail are put among those the design must hold. */
     private static final int ROUNDS = 3;
-
-    private static final int MOST_ADDED = 4;
 
     private final VehicleSpec spec;
     private final KnownVehicle known;
@@ -120,28 +117,30 @@ public final class ScheduleDesign {
     /**
      * The cheapest schedule that holds, in the likeliest vehicle and in 95 of 100 that it may turn out to be.
      *
-     * @param seed of the search and of the vehicles
+     * @param seed of the vehicles
      * @param progress told the share done, 0..1
      */
     public ScheduleReport designed(long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
         AfterRunDesign afterRun = afterRun();
         Knobs knobs = new Knobs(spec, boiling, AfterRunDesign.strongest());
-        Judge strict = judge.driving();
-        ScheduleSearch search = new ScheduleSearch(strict, knobs, seed, s -> progress.accept(0.7 * s), cancelled);
+        SpotCheck milder = new SpotCheck(MilderDays.of(spec, plant, cases, Hardware.USUAL));
+        ScheduleSearch search =
+                new ScheduleSearch(judge.driving(), milder, knobs, s -> progress.accept(0.7 * s), cancelled);
         ScheduleSearch.Found found = search.find();
-        List<Demanded> possible = possible(seed);
+        SpotCheck possible = new SpotCheck(possible(seed));
         for (int round = 0; round < ROUNDS; round++) {
-            List<Demanded> failing = failing(found.schedule(), possible);
+            List<Demanded> failing = possible.failing(found.schedule());
             progress.accept(0.75 + 0.05 * round);
-            if (failing.size() <= (1 - SURE) * possible.size()) {
+            if (failing.size() <= (1 - SURE) * possible.all().size()) {
                 break;
             }
-            strict = strict.with(failing.subList(0, Math.min(MOST_ADDED, failing.size())));
-            found = new ScheduleSearch(strict, knobs, seed, s -> {}, cancelled).improved(found.at());
+            Judge strict = search.judge().with(SpotCheck.worst(failing));
+            search = new ScheduleSearch(strict, milder, knobs, s -> {}, cancelled);
+            found = search.improved(found.at());
         }
         progress.accept(0.95);
         Doubt doubt = doubt(found.schedule(), possible);
-        List<Reason> reasons = new ArrayList<>(new Reasons(strict, knobs, display).of(found));
+        List<Reason> reasons = new ArrayList<>(new Reasons(search.judge(), knobs, display).of(found));
         AfterRunDesign.Designed whole = afterRun.designed(found.schedule());
         reasons.addAll(whole.reasons());
         return report(whole.schedule(), key -> Place.of("designed"), reasons, Optional.of(doubt));
@@ -161,35 +160,15 @@ public final class ScheduleDesign {
                 .toList();
     }
 
-    /** Those that do not hold, the worst first. */
-    private List<Demanded> failing(FanSchedule schedule, List<Demanded> possible) {
-        Map<Demanded, Double> by = new HashMap<>();
-        double[] violations = IntStream.range(0, possible.size())
-                .parallel()
-                .mapToDouble(i -> Judge.violation(
-                        judge.passage(schedule, possible.get(i)).headroom(),
-                        possible.get(i).must()))
-                .toArray();
-        List<Demanded> failing = new ArrayList<>();
-        for (int i = 0; i < violations.length; i++) {
-            if (violations[i] > 0.0) {
-                failing.add(possible.get(i));
-                by.put(possible.get(i), violations[i]);
-            }
-        }
-        failing.sort(Comparator.comparing(by::get).reversed());
-        return failing;
-    }
-
-    private Doubt doubt(FanSchedule schedule, List<Demanded> possible) {
-        List<Demanded> failing = failing(schedule, possible);
+    private static Doubt doubt(FanSchedule schedule, SpotCheck possible) {
+        List<Demanded> failing = possible.failing(schedule);
         Map<String, Integer> count = new HashMap<>();
         failing.forEach(d -> count.merge(d.part().kase().title(), 1, Integer::sum));
         String worst = count.entrySet().stream()
                 .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .map(Map.Entry::getKey)
                 .orElse("");
-        return new Doubt(DRAWS, 1.0 - (double) failing.size() / possible.size(), worst);
+        return new Doubt(DRAWS, 1.0 - (double) failing.size() / possible.all().size(), worst);
     }
 
     private ScheduleReport report(

@@ -1,56 +1,51 @@
 package hotday.study.design;
 
+import hotday.study.design.Judge.Demanded;
 import hotday.study.design.Judge.Verdict;
 import hotday.vehicle.spec.FanSchedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * The cheapest schedule that holds. Some families of settings, strewn over the whole range, evolve by themselves (evolution strategy with the best
- * kept, Beyer and Schwefel 2002), then together; from each of the best every knob is turned until nothing gets better, and from what is best
- * then all pairs of knobs. What is judged side by side is chosen before, so the result does not hang on threads.
+ * The cheapest schedule that holds. One curve after the other is given every shape from straight to a step, wherever it begins, with the rest as
+ * it is; from the most promising, every knob is turned until nothing gets better, and from what is best then all pairs of knobs. Nothing is
+ * drawn by lot, and what is judged side by side is chosen before, so the result hangs neither on a seed nor on threads.
  */
 final class ScheduleSearch {
-    private static final int FAMILIES = 2;
-    /** Judged side by side. */
-    private static final int BROOD = 48;
-    /** Broods that a family begins with. */
-    private static final int STREWN = 3;
-    /** Settings that a family keeps. */
-    private static final int KEPT = 12;
-
-    private static final int GENERATIONS_APART = 5;
-    private static final int GENERATIONS_TOGETHER = 5;
-    /** Of the best that the families end with: from so many knobs are turned till nothing gets better. */
-    private static final int DESCENTS = 4;
+    /** Curves as they are given other shapes: which head-pressure curve is best hangs on the coolant curve, and the other way round. */
+    private static final List<Knobs.Shapes> SHAPES = List.of(Knobs.HEAD, Knobs.COOLANT, Knobs.HEAD);
+    /** Of all shapes, so many of the best by two measures are gone on from. */
+    private static final int PROMISING = 2;
+    /** A shape that costs so many times what is there is not gone on from. */
+    private static final double WORTH = 1.15;
+    /** W for a kelvin by which a shape gives way: it may still be made to hold. */
+    private static final double GIVING_WAY = 10.0;
 
     private static final int MOST_SWEEPS = 2;
-    /** Shares of a knob's range by which settings are changed, one of them at random. */
-    private static final double[] FAR = {0.03, 0.1, 0.3};
-
     private static final int[] TURNS = {1, 2, 4};
     private static final int[] PAIR_TURNS = {4, 1};
-    /** What a search judges side by side, about how often: for its progress. */
-    private static final int USUAL = FAMILIES * (STREWN + GENERATIONS_APART) + GENERATIONS_TOGETHER + 20;
-
-    /** Where judging is broken off as long as nothing better is known. */
-    private static final Verdict HOPELESS = new Verdict(5.0, Double.MAX_VALUE);
+    /** Judged side by side, at most. */
+    private static final int BROOD = 48;
+    /** Times that what gives way in a spot check is put among what is always looked at, at one place of the search. */
+    private static final int CHECKS = 4;
+    /** Schedules that a search looks at, about: for its progress. */
+    private static final int USUAL = 2500;
 
     private Judge judge;
+    private final SpotCheck check;
     private final Knobs knobs;
-    private final Random random;
     private final DoubleConsumer progress;
     private final BooleanSupplier cancelled;
     private final Set<FanSchedule> seen = new HashSet<>();
-    private int broods;
 
     /** Where a search has come to. */
     record Found(int[] at, FanSchedule schedule, Verdict verdict) {}
@@ -59,78 +54,102 @@ final class ScheduleSearch {
         boolean better(Tried other) {
             return verdict.compareTo(other.verdict) < 0;
         }
+
+        double weighed() {
+            return ScheduleSearch.weighed(verdict);
+        }
     }
 
     private record Candidate(int[] at, FanSchedule schedule) {}
 
-    ScheduleSearch(Judge judge, Knobs knobs, long seed, DoubleConsumer progress, BooleanSupplier cancelled) {
+    /**
+     * @param judge of what is always looked at
+     * @param check what must hold too
+     */
+    ScheduleSearch(Judge judge, SpotCheck check, Knobs knobs, DoubleConsumer progress, BooleanSupplier cancelled) {
         this.judge = judge;
+        this.check = check;
         this.knobs = knobs;
-        this.random = new Random(seed);
         this.progress = progress;
         this.cancelled = cancelled;
     }
 
     Found find() {
-        List<Tried> best = new ArrayList<>();
-        for (int family = 0; family < FAMILIES; family++) {
-            List<Tried> kept = List.of();
-            for (int i = 0; i < STREWN; i++) {
-                kept = kept(
-                        kept,
-                        IntStream.range(0, BROOD).mapToObj(k -> anywhere()).toList());
-            }
-            best.addAll(evolved(kept, GENERATIONS_APART));
+        Tried now = judged(knobs.usual());
+        for (Knobs.Shapes shapes : SHAPES) {
+            now = checked(reshaped(now, shapes));
         }
-        best.sort(Comparator.comparing(Tried::verdict));
-        best = evolved(best.subList(0, KEPT), GENERATIONS_TOGETHER);
-        judge = judge.near(knobs.schedule(best.get(0).at()));
-        Tried found = best.get(0);
-        for (Tried each : best.subList(0, DESCENTS)) {
-            Tried end = descended(descended(each, true), false);
-            found = end.better(found) ? end : found;
-        }
-        return found(inPairs(found));
+        judge = judge.near(knobs.schedule(now.at()));
+        return found(checked(inPairs(now)));
+    }
+
+    /** From a setting that is nearly good, without looking far. */
+    Found improved(int[] at) {
+        return found(checked(descended(judged(at), false)));
     }
 
     private Found found(Tried tried) {
         return new Found(tried.at(), knobs.schedule(tried.at()), tried.verdict());
     }
 
-    /** From a setting that is nearly good, without looking far. */
-    Found improved(int[] at) {
-        return found(descended(new Tried(at, judge.verdict(knobs.schedule(at))), false));
+    /** What it looked at in the end. */
+    Judge judge() {
+        return judge;
     }
 
-    private List<Tried> evolved(List<Tried> from, int generations) {
-        List<Tried> kept = from;
-        for (int i = 0; i < generations; i++) {
-            List<Tried> parents = kept;
-            kept = kept(
-                    kept,
-                    IntStream.range(0, BROOD).mapToObj(k -> child(parents)).toList());
+    /** All shapes of a curve with the rest as it is; the most promising are turned till nothing gets better. */
+    private Tried reshaped(Tried now, Knobs.Shapes shapes) {
+        double most = WORTH * now.weighed();
+        List<Tried> tried = judged(shaped(now.at(), shapes, 0), so -> weighed(so) > most).stream()
+                .filter(t -> t.weighed() <= most)
+                .toList();
+        Tried best = now;
+        for (Tried each : promising(tried)) {
+            Tried end = descended(descended(each, true), false);
+            best = end.better(best) ? end : best;
         }
-        return kept;
+        return best;
     }
 
-    /** The best of those that are there and of new ones. */
-    private List<Tried> kept(List<Tried> before, List<int[]> more) {
-        Verdict bar = before.size() < KEPT ? HOPELESS : before.get(KEPT - 1).verdict();
-        List<Tried> all = new ArrayList<>(before);
-        all.addAll(judged(more, bar));
-        all.sort(Comparator.comparing(Tried::verdict));
-        return List.copyOf(all.subList(0, Math.min(KEPT, all.size())));
+    private static List<Tried> promising(List<Tried> tried) {
+        return Stream.of(Comparator.comparing(Tried::verdict), Comparator.comparing(Tried::weighed))
+                .flatMap(order -> tried.stream().sorted(order).limit(PROMISING))
+                .distinct()
+                .toList();
     }
 
-    private int[] child(List<Tried> parents) {
-        int[] child = parents.get(random.nextInt(parents.size())).at().clone();
-        int[] other = parents.get(random.nextInt(parents.size())).at();
-        if (random.nextBoolean()) {
-            for (int k = 0; k < Knobs.COUNT; k++) {
-                child[k] = random.nextBoolean() ? other[k] : child[k];
-            }
+    private static double weighed(Verdict verdict) {
+        return verdict.cost() + GIVING_WAY * verdict.violation();
+    }
+
+    private List<int[]> shaped(int[] at, Knobs.Shapes shapes, int from) {
+        if (from == shapes.knobs().length) {
+            return List.of(at);
         }
-        return around(child);
+        List<int[]> all = new ArrayList<>();
+        int knob = shapes.knobs()[from];
+        for (double place : shapes.places()[from]) {
+            int[] moved = at.clone();
+            moved[knob] = knobs.bounded(knob, (int) (place * knobs.settings(knob)));
+            all.addAll(shaped(moved, shapes, from + 1));
+        }
+        return all;
+    }
+
+    /** What comes of it with all that it is found to let give way. */
+    private Tried checked(Tried found) {
+        Tried now = found;
+        for (int i = 0; i < CHECKS && harder(check.failing(knobs.schedule(now.at()))); i++) {
+            now = descended(judged(now.at()), false);
+        }
+        return now;
+    }
+
+    private boolean harder(List<Demanded> failing) {
+        List<Demanded> fresh =
+                failing.stream().filter(d -> !judge.parts().contains(d)).toList();
+        judge = judge.with(SpotCheck.worst(fresh));
+        return !fresh.isEmpty();
     }
 
     private Tried descended(Tried from, boolean coarse) {
@@ -139,11 +158,13 @@ final class ScheduleSearch {
         do {
             before = now;
             for (int k = 0; k < Knobs.COUNT; k++) {
-                now = coarse && !knobs.first(k) ? now : turned(now, coarse, k);
+                now = turned(now, coarse, k);
             }
-            for (int[] pair : Knobs.PAIRS) {
+            for (int[] pair : Knobs.SHIFTS) {
                 now = turned(now, coarse, pair);
             }
+            boolean moved = now != before;
+            now = moved && harder(check.suspected(knobs.schedule(now.at()))) ? judged(now.at()) : now;
         } while (now != before);
         return now;
     }
@@ -160,7 +181,7 @@ final class ScheduleSearch {
                 all.add(moved);
             }
         }
-        return best(judged(all, now.verdict()), now);
+        return best(all, now);
     }
 
     /** All pairs of knobs turned all four ways, until none is better. */
@@ -192,48 +213,30 @@ final class ScheduleSearch {
         }
         Tried now = from;
         for (int i = 0; i < all.size() && now == from; i += BROOD) {
-            now = best(judged(all.subList(i, Math.min(all.size(), i + BROOD)), now.verdict()), now);
+            now = best(all.subList(i, Math.min(all.size(), i + BROOD)), now);
         }
         return now;
     }
 
-    private int[] anywhere() {
-        return IntStream.range(0, Knobs.COUNT)
-                .map(k -> knobs.first(k) ? coarse(k, random.nextInt(knobs.settings(k))) : knobs.usual(k))
-                .toArray();
-    }
-
-    private int coarse(int knob, int setting) {
-        int step = knobs.coarse(knob);
-        return knobs.bounded(knob, (int) Math.round((double) setting / step) * step);
-    }
-
-    /** One knob in any case and a third of the others turned somewhat, in coarse steps. */
-    private int[] around(int[] at) {
-        double far = FAR[random.nextInt(FAR.length)];
-        int[] moved = at.clone();
-        int sure = random.nextInt(Knobs.COUNT);
-        for (int k = 0; k < Knobs.COUNT; k++) {
-            double by = random.nextGaussian() * far * knobs.settings(k);
-            if ((k == sure || random.nextInt(3) == 0) && knobs.first(k)) {
-                moved[k] = coarse(k, at[k] + (int) (by + Math.signum(by) * knobs.coarse(k)));
-            }
-        }
-        return moved;
-    }
-
-    private static Tried best(List<Tried> tried, Tried now) {
+    private Tried best(List<int[]> settings, Tried now) {
         Tried best = now;
-        for (Tried t : tried) {
+        for (Tried t : judged(settings, so -> so.compareTo(now.verdict()) > 0)) {
             best = t.better(best) ? t : best;
         }
         return best;
     }
 
-    /** Those that were not judged before. */
-    private List<Tried> judged(List<int[]> settings, Verdict bar) {
-        broods += settings.size() < BROOD ? 0 : 1;
-        progress.accept(Math.min(1.0, broods / (double) USUAL));
+    /** To its end. */
+    private Tried judged(int[] at) {
+        return new Tried(at, judge.verdict(knobs.schedule(at)));
+    }
+
+    /**
+     * Those that were not judged before.
+     *
+     * @param enough when a schedule need not be looked at any further
+     */
+    private List<Tried> judged(List<int[]> settings, Predicate<Verdict> enough) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException();
         }
@@ -241,9 +244,12 @@ final class ScheduleSearch {
                 .map(at -> new Candidate(at, knobs.schedule(at)))
                 .filter(c -> seen.add(c.schedule()))
                 .toList();
-        return fresh.stream()
+        List<Tried> tried = IntStream.range(0, fresh.size())
                 .parallel()
-                .map(c -> new Tried(c.at(), judge.verdict(c.schedule(), bar)))
+                .mapToObj(i -> fresh.get(i))
+                .map(c -> new Tried(c.at(), judge.verdict(c.schedule(), enough)))
                 .toList();
+        progress.accept(Math.min(1.0, seen.size() / (double) USUAL));
+        return tried;
     }
 }

@@ -7,7 +7,10 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** How hot a day may be with a schedule, controller and sensors as they are: by halving, each try a whole run of the case. */
+/**
+ * How hot a day may be with a schedule, controller and sensors as they are: the mildest day on which the case gives way, looked for in steps and
+ * then by halving, each try a whole run of the case. A schedule may give way on a mild day and hold on a hotter one; that day counts.
+ */
 final class ScheduledCeilings {
     private static final double LOWEST = 263.15; // K
     private static final double HIGHEST = 343.15; // K
@@ -26,15 +29,23 @@ final class ScheduledCeilings {
 
     private static double ceiling(VehicleSpec spec, Plant plant, Case kase, Hardware hardware) {
         double low = LOWEST;
-        double high = HIGHEST;
+        double high = MilderDays.MILDEST;
+        while (high < HIGHEST && holds(spec, plant, kase, high, hardware)) {
+            low = high;
+            high = Math.min(HIGHEST, high + MilderDays.step(kase));
+        }
         while (high - low > CLOSE) {
             double middle = (low + high) / 2;
-            if (new Rehearsal(spec, plant, kase, middle, hardware).passage().holds()) {
+            if (holds(spec, plant, kase, middle, hardware)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return (low + high) / 2;
+    }
+
+    private static boolean holds(VehicleSpec spec, Plant plant, Case kase, double ambient, Hardware hardware) {
+        return new Rehearsal(spec, plant, kase, ambient, hardware).passage().holds();
     }
 }

@@ -2,7 +2,9 @@ package hotday.study.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hotday.core.unit.Display;
 import hotday.core.unit.Quantity;
+import hotday.core.unit.UnitSystem;
 import hotday.core.unit.Units;
 import hotday.study.demo.DemoShop;
 import hotday.study.design.Rendering.Controller;
@@ -14,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,12 +28,19 @@ class RenderingTest {
     private static Path folder;
 
     private static Rendering rendered(String build, Optional<DutyMap> duty, Optional<List<Double>> relays) {
+        return rendered(vehicle(build), duty, relays);
+    }
+
+    private static VehicleSpec vehicle(String build) {
         Path shop = folder.resolve("shop");
         if (!shop.toFile().exists()) {
             DemoShop.create(shop);
         }
-        VehicleSpec spec = BuildSheet.read(shop.resolve("builds").resolve(build).resolve("build.yaml"))
+        return BuildSheet.read(shop.resolve("builds").resolve(build).resolve("build.yaml"))
                 .vehicle();
+    }
+
+    private static Rendering rendered(VehicleSpec spec, Optional<DutyMap> duty, Optional<List<Double>> relays) {
         Controller six = new Controller(
                 6,
                 Units.unit(Quantity.TEMPERATURE, "degF"),
@@ -53,6 +63,19 @@ class RenderingTest {
                             r.cases().get(i).id(), r.designed()[i], r.bound()[i], r.rendered()[i], r.error())
                     .isLessThanOrEqualTo(stated);
         }
+    }
+
+    /** A designed schedule lies nearer to what does not hold than one that somebody wrote. */
+    @Test
+    void aDesignedSchedule() {
+        VehicleSpec sheet = vehicle("heron");
+        VehicleSpec spec =
+                sheet.with(new ScheduleDesign(sheet, StandardCases.all(), Aim.BALANCED, new Display(UnitSystem.METRIC))
+                        .designed(1, share -> {}, () -> false)
+                        .schedule());
+        changesLessThanStated(rendered(spec, Optional.empty(), Optional.empty()));
+        changesLessThanStated(rendered(spec, Optional.of(new DutyMap(0.1, 0.9, true, 0.005, 100)), Optional.empty()));
+        changesLessThanStated(rendered(spec, Optional.empty(), Optional.of(List.of(0.5, 1.0))));
     }
 
     @ParameterizedTest

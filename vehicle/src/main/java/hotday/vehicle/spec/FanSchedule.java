@@ -119,6 +119,24 @@ public record FanSchedule(
                 details);
     }
 
+    /** The same with other details. */
+    public FanSchedule with(Details other) {
+        return new FanSchedule(
+                coolantTemperature,
+                coolantDemand,
+                on,
+                off,
+                allowanceSpeed,
+                allowance,
+                airConditioningDemand,
+                headPressure,
+                headDemand,
+                gearboxTemperature,
+                gearboxDemand,
+                chargeAir,
+                other);
+    }
+
     /**
      * Demand against the temperature of the charge air behind its cooler.
      *
@@ -150,6 +168,16 @@ public record FanSchedule(
             Switching switching,
             Slew slew,
             AfterRun afterRun) {
+
+        /** The same with another after-run. */
+        public Details with(AfterRun other) {
+            return new Details(gearboxHysteresis, headHysteresis, allowanceEnds, floor, switching, slew, other);
+        }
+
+        /** The same with other switching. */
+        public Details with(Switching other) {
+            return new Details(gearboxHysteresis, headHysteresis, allowanceEnds, floor, other, slew, afterRun);
+        }
 
         /**
          * Those of the standard schedule.
@@ -189,7 +217,12 @@ public record FanSchedule(
      * @param least output while it runs, 0..1
      * @param leastOn, leastOff least times running and resting, s
      */
-    public record Switching(double startDelay, double on, double off, double least, double leastOn, double leastOff) {}
+    public record Switching(double startDelay, double on, double off, double least, double leastOn, double leastOff) {
+        /** The same with another least time resting, s. */
+        public Switching resting(double other) {
+            return new Switching(startDelay, on, off, least, leastOn, other);
+        }
+    }
 
     /**
      * @param up change of the output while moving, 1/s

@@ -1,0 +1,72 @@
+package hotday.study.design;
+
+import hotday.study.design.Judge.Demanded;
+import hotday.vehicle.cases.Hardware;
+import hotday.vehicle.controller.Schedule;
+import hotday.vehicle.spec.FanSchedule;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * What must hold too, but is too much to be looked at with every schedule of a search: milder days, vehicles that this one may turn out to be. It is
+ * looked at now and then, and what gives way is then looked at always. Any number of threads.
+ */
+record SpotCheck(List<Demanded> all) {
+    /** Put among what is always looked at, at once. */
+    private static final int MOST_ADDED = 4;
+
+    SpotCheck {
+        all = List.copyOf(all);
+    }
+
+    private record Failing(Demanded demanded, double violation) {}
+
+    /** What gives way, the worst first. */
+    List<Demanded> failing(FanSchedule schedule) {
+        return failing(schedule, all);
+    }
+
+    /** The same with other sensors and drives; as they were here. */
+    List<Demanded> failing(FanSchedule schedule, Hardware hardware) {
+        return IntStream.range(0, all.size())
+                .parallel()
+                .mapToObj(all::get)
+                .filter(d ->
+                        violation(schedule, new Demanded(d.part(), d.stand().with(hardware), d.must())) > 0.0)
+                .toList();
+    }
+
+    /** The same, looking only where a steady case does not come to a balance or the balance gives way: quick, and finds most. */
+    List<Demanded> suspected(FanSchedule schedule) {
+        Schedule whole = Schedule.of(schedule);
+        return failing(
+                schedule,
+                all.stream()
+                        .filter(d -> d.part().kase().steady())
+                        .filter(d -> d.stand()
+                                .calm(whole)
+                                .map(calm -> Judge.violation(calm.headroom(), d.must()) > 0.0)
+                                .orElse(true))
+                        .toList());
+    }
+
+    private static List<Demanded> failing(FanSchedule schedule, List<Demanded> where) {
+        return IntStream.range(0, where.size())
+                .parallel()
+                .mapToObj(i -> new Failing(where.get(i), violation(schedule, where.get(i))))
+                .filter(f -> f.violation() > 0.0)
+                .sorted(Comparator.comparing(Failing::violation).reversed())
+                .map(Failing::demanded)
+                .toList();
+    }
+
+    private static double violation(FanSchedule schedule, Demanded demanded) {
+        return Judge.violation(demanded.stand().passage(schedule).headroom(), demanded.must());
+    }
+
+    /** The worst few. */
+    static List<Demanded> worst(List<Demanded> failing) {
+        return failing.subList(0, Math.min(MOST_ADDED, failing.size()));
+    }
+}
