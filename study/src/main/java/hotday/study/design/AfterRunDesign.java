@@ -182,13 +182,14 @@ final class AfterRunDesign {
         if (soaks.isEmpty()) {
             return Optional.empty();
         }
-        List<List<Soak>> both = Stream.of(schedule.details().afterRun(), none())
+        AfterRun rule = schedule.details().afterRun();
+        List<List<Soak>> both = (rule.longest() > 0.0 ? Stream.of(rule, none()) : Stream.of(rule))
                 .parallel()
-                .map(rule -> soaks(schedule, rule))
+                .map(each -> soaks(schedule, each))
                 .toList();
         List<Soak> now = both.get(0);
         Soak worst = worst(now);
-        Soak without = both.get(1).get(now.indexOf(worst));
+        Soak without = both.get(both.size() - 1).get(now.indexOf(worst));
         Limit limit = worst.tightest();
         return Optional.of(new KeyOff(
                 worst.kase(),

@@ -87,16 +87,16 @@ public final class CompressorCheck {
         return new Trial(spec.with(schedule), plant.with(schedule), kase, Hardware.USUAL);
     }
 
-    /** Nothing of a case whose air conditioning is on only until it begins. */
+    /** Nothing of a case whose air conditioning is on only until it begins. A fan at full speed is looked at where something keeps the compressor off. */
     private Optional<Line> line(Case kase) {
         Watched own = watched(spec.schedule(), kase);
-        return own.strides == 0
-                ? Optional.empty()
-                : Optional.of(new Line(
-                        kase,
-                        own.clutchPerMinute(),
-                        own.held(),
-                        watched(Schedules.full(), kase).held()));
+        if (own.strides == 0) {
+            return Optional.empty();
+        }
+        Map<Hold, Double> held = own.held();
+        Map<Hold, Double> full =
+                held.isEmpty() ? Map.of() : watched(Schedules.full(), kase).held();
+        return Optional.of(new Line(kase, own.clutchPerMinute(), held, full));
     }
 
     private Watched watched(FanSchedule schedule, Case kase) {

@@ -20,7 +20,7 @@ final class MilderDays {
     /** K from one day to the next where cases settle: what gives way does so over two kelvins and more. */
     private static final double STEP = 1.0;
     /** K where they move, which takes longer. */
-    private static final double MOVING_STEP = 4.0;
+    private static final double MOVING_STEP = 2.0;
     /** K of outside temperature that a fan at full speed has to spare where a schedule must hold: nobody needs the last of it on a day that is not the hottest. */
     private static final double SPARE = 2.0;
 
@@ -36,7 +36,7 @@ final class MilderDays {
         List<DayPart> parts = new ArrayList<>();
         for (Case kase : cases) {
             double step = step(kase);
-            for (double day = spec.designAmbient() - step; !kase.forCold() && day >= MILDEST; day -= step) {
+            for (double day = spec.designAmbient() - step; counts(kase) && day >= MILDEST; day -= step) {
                 parts.add(new DayPart(kase, day, 0.0));
             }
         }
@@ -44,6 +44,11 @@ final class MilderDays {
                 .parallel()
                 .map(part -> demanded(new Stand(spec, plant, part, hardware), part))
                 .toList();
+    }
+
+    /** What is after key-off is a matter of the after-run. */
+    private static boolean counts(Case kase) {
+        return !kase.forCold() && !Soak.has(kase);
     }
 
     private static Demanded demanded(Stand stand, DayPart part) {

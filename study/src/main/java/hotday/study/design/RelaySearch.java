@@ -13,15 +13,17 @@ import java.util.stream.IntStream;
 
 /**
  * The thresholds of relays under the output of a schedule that cost least and hold, on milder days too; in steps of five percent, knob by knob
- * until none gets better. A relay comes in with a jump, cools what it cools quickly and rests; where that is too long for the head pressure, the
- * fan is let rest for less.
+ * until none gets better. A relay comes in with a jump, cools quickly and goes out, and the head pressure climbs while the fan rests and comes
+ * up again; where that does not hold, the head-pressure curve is held on to for longer and the fan let rest for less.
  */
 final class RelaySearch {
     private static final double STEP = 0.05;
     private static final double LOWEST = 0.20;
     private static final int ROUNDS = 4;
     /** Least times resting that are tried where that of the schedule does not hold, s. */
-    private static final double[] RESTS = {20.0, 10.0, 5.0};
+    private static final double[] RESTS = {Double.POSITIVE_INFINITY, 20.0, 10.0, 5.0};
+    /** Hysteresis of the head-pressure curve with them, where that of the schedule is less, Pa. */
+    private static final double HELD_ON = 400e3;
 
     private final VehicleSpec spec;
     private final SpotCheck milder;
@@ -30,7 +32,7 @@ final class RelaySearch {
     private FanSchedule schedule;
 
     /**
-     * @param schedule with the least time resting that relays need
+     * @param schedule with the least time resting and the hysteresis that relays need
      * @param holds whether all holds that a fan at full speed holds
      */
     record Found(Relays relays, FanSchedule schedule, boolean holds) {}
@@ -52,14 +54,20 @@ final class RelaySearch {
         Relays best = from(start());
         boolean holds = holds(best);
         for (double rest : RESTS) {
-            if (!holds && rest < schedule.details().switching().leastOff()) {
-                FanSchedule.Details d = schedule.details();
-                schedule = schedule.with(d.with(d.switching().resting(rest)));
+            FanSchedule calmer = calmer(schedule, rest);
+            if (!holds && !calmer.equals(schedule)) {
+                schedule = calmer;
                 best = from(best);
                 holds = holds(best);
             }
         }
         return new Found(best, schedule, holds);
+    }
+
+    private static FanSchedule calmer(FanSchedule s, double rest) {
+        FanSchedule.Details d = s.details();
+        return s.with(d.withHeadHysteresis(Math.max(d.headHysteresis(), HELD_ON))
+                .with(d.switching().resting(Math.min(rest, d.switching().leastOff()))));
     }
 
     /** Whether milder days hold as well as the day; those that do not are put among what relays must hold. */

@@ -41,7 +41,10 @@ public final class RenderedText {
                         .append(percent(i == 0 ? 0.0 : relays.speeds().get(i - 1)))
                         .append('\n');
             }
-            out.append("least_off,s,").append(plain(r.rest())).append(",0\n");
+            out.append("least_off,s,").append(plain(r.rest())).append(",\n");
+            out.append("head_hysteresis,kPa,")
+                    .append(plain(r.headHysteresis() / 1000))
+                    .append(",\n");
         });
         r.duty().ifPresent(duty -> {
             for (int percent = 0; percent <= 100; percent += 10) {
@@ -97,8 +100,9 @@ public final class RenderedText {
             }
             out.append(String.format(
                     Locale.ROOT,
-                    "%nThe fan rests %.0f s at least (least_off of the schedule behind these relays).%n%s",
+                    "%nThe schedule behind these relays has a least_off of %.0f s and a head_hysteresis of %.0f kPa.%n%s",
                     r.rest(),
+                    r.headHysteresis() / 1000,
                     r.relaysHold()
                             ? ""
                             : "\n**No thresholds were found with which all holds that a fan at full speed holds**, on the design day and on milder ones: "

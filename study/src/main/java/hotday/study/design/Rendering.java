@@ -20,6 +20,7 @@ import java.util.function.Supplier;
  * @param duty how the fan is told; empty for an output in percent
  * @param relays instead of a duty
  * @param rest least time that the fan rests, s; relays may need less than the schedule has
+ * @param headHysteresis of the head-pressure curve, Pa; relays may need more
  * @param relaysHold whether all holds with the relays that a fan at full speed holds, on milder days too
  * @param error by how much the fan may turn slower than the schedule asks, 0..1
  * @param cases with the next three, K: ceilings as designed, at most so much lower, and with what is rendered
@@ -33,6 +34,7 @@ public record Rendering(
         Optional<DutyMap> duty,
         Optional<Relays> relays,
         double rest,
+        double headHysteresis,
         boolean relaysHold,
         double error,
         List<Case> cases,
@@ -100,6 +102,7 @@ public record Rendering(
                 has.duty(),
                 relays,
                 last.schedule().details().switching().leastOff(),
+                last.schedule().details().headHysteresis(),
                 switched.map(RelaySearch.Found::holds).orElse(true),
                 error,
                 cases,

@@ -174,6 +174,11 @@ public record FanSchedule(
             return new Details(gearboxHysteresis, headHysteresis, allowanceEnds, floor, switching, slew, other);
         }
 
+        /** The same with another hysteresis of the head-pressure curve, Pa. */
+        public Details withHeadHysteresis(double other) {
+            return new Details(gearboxHysteresis, other, allowanceEnds, floor, switching, slew, afterRun);
+        }
+
         /** The same with other switching. */
         public Details with(Switching other) {
             return new Details(gearboxHysteresis, headHysteresis, allowanceEnds, floor, other, slew, afterRun);
