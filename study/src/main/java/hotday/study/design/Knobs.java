@@ -30,7 +30,7 @@ final class Knobs {
     private static final double LEAST_KNEE = 1.0;
 
     private static final double LEAST_HEAD_KNEE = 40e3;
-    /** Demand at a knee. */
+    /** Demand at a knee, at most. */
     private static final double MOST_MIDDLE = 0.7;
     /** What a fan gets at least while it runs; the coolant curve begins with it. */
     private static final double LEAST = 0.25;

@@ -134,7 +134,7 @@ public final class ScheduleDesign {
             if (failing.size() <= (1 - SURE) * possible.all().size()) {
                 break;
             }
-            Judge strict = search.judge().with(SpotCheck.worst(failing));
+            Judge strict = search.judge().with(SpotCheck.few(failing));
             search = new ScheduleSearch(strict, milder, knobs, s -> {}, cancelled);
             found = search.improved(found.at());
         }

@@ -12,7 +12,6 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -148,7 +147,7 @@ final class ScheduleSearch {
     private boolean harder(List<Demanded> failing) {
         List<Demanded> fresh =
                 failing.stream().filter(d -> !judge.parts().contains(d)).toList();
-        judge = judge.with(SpotCheck.worst(fresh));
+        judge = judge.with(SpotCheck.few(fresh));
         return !fresh.isEmpty();
     }
 
@@ -244,9 +243,8 @@ final class ScheduleSearch {
                 .map(at -> new Candidate(at, knobs.schedule(at)))
                 .filter(c -> seen.add(c.schedule()))
                 .toList();
-        List<Tried> tried = IntStream.range(0, fresh.size())
+        List<Tried> tried = fresh.stream()
                 .parallel()
-                .mapToObj(i -> fresh.get(i))
                 .map(c -> new Tried(c.at(), judge.verdict(c.schedule(), enough)))
                 .toList();
         progress.accept(Math.min(1.0, seen.size() / (double) USUAL));

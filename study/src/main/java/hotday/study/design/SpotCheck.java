@@ -27,7 +27,7 @@ record SpotCheck(List<Demanded> all) {
         return failing(schedule, all);
     }
 
-    /** The same with other sensors and drives; as they were here. */
+    /** What gives way with other sensors and drives, in the order they were given in. */
     List<Demanded> failing(FanSchedule schedule, Hardware hardware) {
         return IntStream.range(0, all.size())
                 .parallel()
@@ -37,7 +37,7 @@ record SpotCheck(List<Demanded> all) {
                 .toList();
     }
 
-    /** The same, looking only where a steady case does not come to a balance or the balance gives way: quick, and finds most. */
+    /** What gives way, the worst first, looking only where a steady case does not come to a balance or the balance gives way: quick, and finds most. */
     List<Demanded> suspected(FanSchedule schedule) {
         Schedule whole = Schedule.of(schedule);
         return failing(
@@ -65,8 +65,8 @@ record SpotCheck(List<Demanded> all) {
         return Judge.violation(demanded.stand().passage(schedule).headroom(), demanded.must());
     }
 
-    /** The worst few. */
-    static List<Demanded> worst(List<Demanded> failing) {
+    /** The first few. */
+    static List<Demanded> few(List<Demanded> failing) {
         return failing.subList(0, Math.min(MOST_ADDED, failing.size()));
     }
 }

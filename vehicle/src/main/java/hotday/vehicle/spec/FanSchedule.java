@@ -103,24 +103,15 @@ public record FanSchedule(
 
     /** The same with another charge-air curve, or none. */
     public FanSchedule with(Optional<ChargeAirCurve> other) {
-        return new FanSchedule(
-                coolantTemperature,
-                coolantDemand,
-                on,
-                off,
-                allowanceSpeed,
-                allowance,
-                airConditioningDemand,
-                headPressure,
-                headDemand,
-                gearboxTemperature,
-                gearboxDemand,
-                other,
-                details);
+        return with(other, details);
     }
 
     /** The same with other details. */
     public FanSchedule with(Details other) {
+        return with(chargeAir, other);
+    }
+
+    private FanSchedule with(Optional<ChargeAirCurve> charge, Details other) {
         return new FanSchedule(
                 coolantTemperature,
                 coolantDemand,
@@ -133,7 +124,7 @@ public record FanSchedule(
                 headDemand,
                 gearboxTemperature,
                 gearboxDemand,
-                chargeAir,
+                charge,
                 other);
     }
 
