@@ -123,7 +123,7 @@ final class ScheduleCommand implements Callable<Integer> {
         ScheduleDesign design = new ScheduleDesign(read.vehicle(), known, cases, chosen, display);
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
-        Optional<CompressorReport> compressor = design.compressor(report.schedule(), sheetPlaces(read, given));
+        Optional<CompressorReport> compressor = design.compressor(report, sheetPlaces(read, given));
         console.clear();
         show(report, compressor, read, display, given.isPresent());
         to.ifPresent(file -> write(report, read, display, file));

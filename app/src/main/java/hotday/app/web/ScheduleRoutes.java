@@ -123,7 +123,7 @@ final class ScheduleRoutes {
         lines.send(last(report, display));
         if (lines.wanted()) {
             of.judging()
-                    .compressor(report.schedule(), display, key -> Optional.of(Bench.place(key)))
+                    .compressor(report, display, key -> Optional.of(Bench.place(key)))
                     .ifPresent(rules -> lines.send(compressor(rules)));
         }
     }

@@ -5,31 +5,29 @@ import hotday.core.finding.Place;
 import hotday.core.unit.Display;
 import hotday.study.design.CompressorReport.CoolingDown;
 import hotday.study.design.CompressorReport.Line;
+import hotday.study.design.Judge.Demanded;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.Case.Phase;
 import hotday.vehicle.cases.Hardware;
 import hotday.vehicle.cases.Trial;
 import hotday.vehicle.controller.CompressorLimits;
 import hotday.vehicle.controller.Hold;
-import hotday.vehicle.plant.Input;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.State;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
-/** Runs the cases with air conditioning and watches which rule keeps the compressor off, beside a fan at full speed; then judges the rules. */
-public final class CompressorCheck {
-    /** s that a steady case is watched. */
-    private static final double STEADY = 300.0;
+/** Which rule keeps the compressor off in cases with air conditioning, beside a fan at full speed, and how a soaked cabin cools down; then judges the rules. */
+final class CompressorCheck {
     /** s of driving a soaked cabin. */
     private static final double DRIVEN = 1200.0;
 
@@ -51,12 +49,16 @@ public final class CompressorCheck {
      *
      * @param spec with the schedule that is judged
      * @param plant the vehicle, whatever its schedule
+     * @param passages of that schedule
+     * @param parts which they are of
      * @param cases of which those with air conditioning at the design ambient are looked at
      * @param places where a key of the build sheet stands
      */
-    public static Optional<CompressorReport> of(
+    static Optional<CompressorReport> of(
             VehicleSpec spec,
             Plant plant,
+            List<Passage> passages,
+            List<Demanded> parts,
             List<Case> cases,
             Display display,
             Function<String, Optional<Place>> places) {
@@ -64,83 +66,32 @@ public final class CompressorCheck {
             return Optional.empty();
         }
         CompressorCheck check = new CompressorCheck(spec, plant);
-        List<Line> lines = cases.stream()
-                .filter(c ->
-                        !c.forCold() && c.phases().stream().anyMatch(p -> p.conditioning() != Case.Conditioning.OFF))
-                .parallel()
-                .map(check::line)
-                .flatMap(Optional::stream)
-                .toList();
-        List<CoolingDown> cooling = Stream.of(spec.schedule(), Schedules.full())
-                .parallel()
-                .map(check::coolingDown)
+        CompletableFuture<Double> atRest = CompletableFuture.supplyAsync(check::atRest);
+        List<CoolingDown> cooling = SideBySide.map(List.of(spec.schedule(), Schedules.full()), check::coolingDown);
+        List<Line> lines = IntStream.range(0, parts.size())
+                .filter(i -> parts.get(i).part().ambient() == spec.designAmbient()
+                        && cases.contains(parts.get(i).part().kase())
+                        && passages.get(i).compressor().seconds() > 0.0)
+                .mapToObj(i -> line(passages.get(i).compressor(), parts.get(i)))
                 .toList();
         List<Finding> findings = new ArrayList<>();
         CompressorFindings judge = new CompressorFindings(spec, display, places);
-        findings.addAll(judge.ofRules(CompressorLimits.of(spec), check.atRest()));
+        findings.addAll(judge.ofRules(CompressorLimits.of(spec), atRest.join()));
         findings.addAll(judge.ofCases(lines));
         findings.addAll(judge.ofCooling(cooling.get(0), cooling.get(1)));
         return Optional.of(new CompressorReport(lines, cooling.get(0), cooling.get(1), findings));
     }
 
+    /** A fan at full speed is looked at where something keeps the compressor off. */
+    private static Line line(Wanted own, Demanded part) {
+        Map<Hold, Double> full = own.held().isEmpty()
+                ? Map.of()
+                : part.stand().passage(Schedules.full()).compressor().held();
+        return new Line(part.part().kase(), own.clutchPerMinute(), own.held(), full);
+    }
+
     private Trial trial(FanSchedule schedule, Case kase) {
         return new Trial(spec.with(schedule), plant.with(schedule), kase, Hardware.USUAL);
-    }
-
-    /** Nothing of a case whose air conditioning is on only until it begins. A fan at full speed is looked at where something keeps the compressor off. */
-    private Optional<Line> line(Case kase) {
-        Watched own = watched(spec.schedule(), kase);
-        if (own.strides == 0) {
-            return Optional.empty();
-        }
-        Map<Hold, Double> held = own.held();
-        Map<Hold, Double> full =
-                held.isEmpty() ? Map.of() : watched(Schedules.full(), kase).held();
-        return Optional.of(new Line(kase, own.clutchPerMinute(), held, full));
-    }
-
-    private Watched watched(FanSchedule schedule, Case kase) {
-        Trial trial = trial(schedule, kase);
-        trial.begin(spec.designAmbient());
-        trial.run().restart();
-        Watched seen = new Watched();
-        for (Phase phase : kase.phases()) {
-            double lasts = kase.steady() ? STEADY : phase.endless() ? 0.0 : phase.duration();
-            for (double t = 0.0; t < lasts; t += Trial.STRIDE) {
-                boolean before = trial.run().get(Input.COMPRESSOR) > 0.5;
-                trial.stride(phase, t);
-                seen.add(phase, trial.hold(), !before && trial.run().get(Input.COMPRESSOR) > 0.5);
-            }
-        }
-        return seen;
-    }
-
-    /** Counts strides while the engine runs and the compressor is asked for. */
-    private static final class Watched {
-        private final Map<Hold, Integer> holds = new EnumMap<>(Hold.class);
-        private int strides;
-        private int engaged;
-
-        void add(Phase phase, Hold hold, boolean comesIn) {
-            if (phase.conditioning() == Case.Conditioning.OFF || phase.engine() == Case.Engine.OFF) {
-                return;
-            }
-            strides++;
-            engaged += comesIn ? 1 : 0;
-            if (hold != Hold.NONE && hold != Hold.LEAD && hold != Hold.REQUEST) {
-                holds.merge(hold, 1, Integer::sum);
-            }
-        }
-
-        double clutchPerMinute() {
-            return engaged * 60.0 / (strides * Trial.STRIDE);
-        }
-
-        Map<Hold, Double> held() {
-            Map<Hold, Double> shares = new EnumMap<>(Hold.class);
-            holds.forEach((hold, count) -> shares.put(hold, count / (double) strides));
-            return shares;
-        }
     }
 
     /** Everything at the design ambient, sun on the glass, then 20 minutes at 50 km/h with cabin air and the whole blower. */

@@ -54,7 +54,7 @@ final class Judge {
         this.hottest = parts.stream().mapToDouble(d -> d.part().ambient()).max().orElse(0.0);
     }
 
-    private Judge(Aim aim, List<Demanded> parts) {
+    Judge(Aim aim, List<Demanded> parts) {
         this(aim, parts, new double[parts.size()]);
     }
 
@@ -137,7 +137,7 @@ final class Judge {
 
     /** All pieces of the day. */
     List<Passage> passages(FanSchedule schedule) {
-        return parts.stream().parallel().map(d -> passage(schedule, d)).toList();
+        return SideBySide.map(parts, d -> passage(schedule, d));
     }
 
     Verdict verdict(FanSchedule schedule) {
@@ -258,7 +258,7 @@ final class Judge {
     static List<DayPart> withHolding(List<DayPart> day, List<Case> cases, double ambient) {
         List<DayPart> all = new ArrayList<>(day);
         for (Case kase : cases) {
-            boolean there = day.stream().anyMatch(p -> p.kase().id().equals(kase.id()) && p.ambient() == ambient);
+            boolean there = day.stream().anyMatch(p -> p.kase().equals(kase) && p.ambient() == ambient);
             if (!there && !kase.forCold()) {
                 all.add(new DayPart(kase, ambient, 0.0));
             }

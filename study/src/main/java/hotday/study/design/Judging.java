@@ -7,7 +7,6 @@ import hotday.study.design.ScheduleReport.Line;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -108,33 +106,25 @@ public final class Judging {
     }
 
     /**
-     * What the compressor's rules do with a schedule; nothing for a vehicle without air conditioning. Takes as long as half a judgement and is not remembered.
+     * What the compressor's rules do with a schedule that was judged here; nothing for a vehicle without air conditioning.
      *
      * @param places where a key of the build sheet stands
      */
     public Optional<CompressorReport> compressor(
-            FanSchedule schedule, Display display, Function<String, Optional<Place>> places) {
-        return design.with(Aim.BALANCED, display).compressor(schedule, places);
+            ScheduleReport report, Display display, Function<String, Optional<Place>> places) {
+        return design.with(Aim.BALANCED, display).compressor(report, places);
     }
 
-    /** Side by side, each thread taking the next that nobody has. */
     private List<Passage> passages(FanSchedule schedule, Listener listener) {
         Passage[] all = new Passage[order.size()];
-        AtomicInteger next = new AtomicInteger();
-        IntStream.range(0, Runtime.getRuntime().availableProcessors())
-                .parallel()
-                .forEach(thread -> {
-                    for (int n = next.getAndIncrement();
-                            n < all.length && listener.waits();
-                            n = next.getAndIncrement()) {
-                        int i = order.get(n);
-                        all[i] = design.judge().passage(schedule, parts().get(i));
-                        tell(i, all[i], listener);
-                    }
-                });
-        if (Arrays.asList(all).contains(null)) {
-            throw new CancellationException();
-        }
+        SideBySide.map(order, i -> {
+            if (!listener.waits()) {
+                throw new CancellationException();
+            }
+            all[i] = design.judge().passage(schedule, parts().get(i));
+            tell(i, all[i], listener);
+            return i;
+        });
         return List.of(all);
     }
 

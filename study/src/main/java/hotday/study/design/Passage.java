@@ -23,6 +23,7 @@ import java.util.Map;
  * @param fanSwing from slowest to fastest fan over the last cycles, over full speed
  * @param battery mean current out of the battery, A; below 0 it charges
  * @param turnsPerHour how often coolant and air conditioning take turns in deciding the fan
+ * @param compressor all the time it was run through
  */
 public record Passage(
         Case kase,
@@ -40,7 +41,8 @@ public record Passage(
         double fan,
         double fanSwing,
         double battery,
-        double turnsPerHour) {
+        double turnsPerHour,
+        Wanted compressor) {
     public Passage {
         headroom = Map.copyOf(headroom);
     }
@@ -78,6 +80,7 @@ public record Passage(
                 calm.fan(),
                 fanSwing,
                 calm.battery(),
-                turnsPerHour);
+                turnsPerHour,
+                compressor);
     }
 }

@@ -42,6 +42,7 @@ final class Rehearsal {
     private final double[] sums = new double[Sum.COUNT];
     private final double[][] history;
     private final Cycles cycles;
+    private Wanted.Count wanted = new Wanted.Count();
     private Source decided = Source.NONE;
 
     /** What is summed up over time. */
@@ -88,6 +89,7 @@ final class Rehearsal {
 
     private Passage passed() {
         cycles.clear();
+        wanted = new Wanted.Count();
         decided = Source.NONE;
         run.restart();
         history[0] = new double[Sum.COUNT];
@@ -132,7 +134,9 @@ final class Rehearsal {
         sums[Sum.COMPRESSOR] += run.get(Output.COMPRESSOR_POWER);
         sums[Sum.LOUDNESS] += fan * Math.sqrt(fan);
         sums[Sum.STARTS] += !turning && run.get(Input.FAN_DEMAND) > 0.0 ? 1 : 0;
-        sums[Sum.CLUTCH] += !engaged && run.get(Input.COMPRESSOR) > 0.5 ? 1 : 0;
+        boolean comesIn = !engaged && run.get(Input.COMPRESSOR) > 0.5;
+        sums[Sum.CLUTCH] += comesIn ? 1 : 0;
+        wanted.add(phase, trial.hold(), comesIn);
         sums[Sum.COOLANT] += run.get(State.JACKET);
         sums[Sum.FAN] += fan;
         sums[Sum.BATTERY] += run.get(Output.BATTERY_CURRENT);
@@ -182,6 +186,7 @@ final class Rehearsal {
                 mean[Sum.FAN],
                 cycles.fanSwing(from),
                 mean[Sum.BATTERY],
-                mean[Sum.TURNS] * hour);
+                mean[Sum.TURNS] * hour,
+                wanted.sum());
     }
 }

@@ -27,11 +27,14 @@ final class Rests {
     private final DayPart part;
     private final AtomicReferenceArray<Rest> rests = new AtomicReferenceArray<>(STEPS + 1);
 
-    /** A rest with the fan held, with what a fan controller reads there from power-up until it has settled. */
-    private record Rest(double[] state, Tape seen, Calm calm) {}
+    /** What a fan controller reads at a rest from power-up until it has settled. */
+    private final AtomicReferenceArray<Tape> seen = new AtomicReferenceArray<>(STEPS + 1);
+
+    /** A rest with the fan held. */
+    private record Rest(double[] state, Calm calm) {}
 
     /** Stands for a case that comes to no rest. */
-    private static final Rest NONE = new Rest(new double[0], new Tape(), Calm.NONE);
+    private static final Rest NONE = new Rest(new double[0], Calm.NONE);
 
     Rests(VehicleSpec spec, Plant plant, DayPart part) {
         this.spec = spec;
@@ -52,7 +55,7 @@ final class Rests {
         while (low < enough) {
             int middle = (low + enough) / 2;
             Rest rest = at(middle);
-            if (rest == NONE || rest.seen().answer(schedule) * STEPS > middle + 0.5) {
+            if (rest == NONE || seen(middle, rest).answer(schedule) * STEPS > middle + 0.5) {
                 low = middle + 1;
             } else {
                 enough = middle;
@@ -129,10 +132,19 @@ final class Rests {
         if (!trial.rest(state)) {
             return NONE;
         }
-        Calm calm = Calm.of(trial, kase, fan);
-        Tape seen = new Tape();
-        trial.watchedBy(seen);
-        trial.begin(part.ambient(), state);
-        return new Rest(state, seen.trimmed(), calm);
+        return new Rest(state, Calm.of(trial, kase, fan));
+    }
+
+    private Tape seen(int step, Rest rest) {
+        Tape known = seen.get(step);
+        if (known == null) {
+            Tape fresh = new Tape();
+            Trial trial = new Trial(spec, plant, part.kase(), Hardware.USUAL);
+            trial.watchedBy(fresh);
+            trial.begin(part.ambient(), rest.state());
+            seen.compareAndSet(step, null, fresh.trimmed());
+            known = seen.get(step);
+        }
+        return known;
     }
 }

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
@@ -62,9 +63,10 @@ public final class ScheduleDesign {
         this.aim = aim;
         this.cases = cases.stream().filter(c -> !c.forCold()).toList();
         this.display = display;
-        this.judge = Judge.of(spec, plant, Hardware.USUAL, aim, parts());
+        List<Begun> begun = SideBySide.map(parts(), this::begun);
+        this.judge = new Judge(aim, begun.stream().map(Begun::demanded).toList());
+        List<Passage> switched = begun.stream().flatMap(b -> b.plain().stream()).toList();
         Judge day = judge.day();
-        List<Passage> switched = day.passages(Schedules.plain());
         this.plain = new Plain(day.mean(switched, Passage::energy), day.mean(switched, Passage::startsPerHour));
         this.boiling =
                 new Trial(spec, plant, cases.get(0)).boiling() - spec.limits().boilMargin();
@@ -91,13 +93,24 @@ public final class ScheduleDesign {
         return judge;
     }
 
-    /** What the compressor's rules do with a schedule; nothing for a vehicle without air conditioning. */
-    public Optional<CompressorReport> compressor(FanSchedule schedule, Function<String, Optional<Place>> places) {
-        return CompressorCheck.of(spec.with(schedule), plant, cases, display, places);
+    /** What the compressor's rules do with a schedule that was judged here; nothing for a vehicle without air conditioning. */
+    public Optional<CompressorReport> compressor(ScheduleReport report, Function<String, Optional<Place>> places) {
+        List<Passage> passages = report.lines().stream().map(Line::passage).toList();
+        return CompressorCheck.of(spec.with(report.schedule()), plant, passages, judge.parts(), cases, display, places);
     }
 
     private AfterRunDesign afterRun() {
         return new AfterRunDesign(spec, plant, cases, display);
+    }
+
+    /** What must hold in a piece, and what a plain switch does there if it counts in means of the day. */
+    private record Begun(Demanded demanded, Optional<Passage> plain) {}
+
+    private Begun begun(DayPart part) {
+        Demanded demanded = Judge.demanded(spec, plant, Hardware.USUAL, part);
+        return new Begun(
+                demanded,
+                part.share() > 0.0 ? Optional.of(demanded.stand().passage(Schedules.plain())) : Optional.empty());
     }
 
     private List<DayPart> parts() {
@@ -111,7 +124,7 @@ public final class ScheduleDesign {
 
     /** The same of one that was run through already. */
     ScheduleReport judged(FanSchedule schedule, List<Passage> passages, Function<String, Place> places) {
-        return report(schedule, passages, places, List.of(), Optional.empty());
+        return report(schedule, passages, afterRun().keyOff(schedule), places, List.of(), Optional.empty());
     }
 
     /**
@@ -173,7 +186,10 @@ public final class ScheduleDesign {
 
     private ScheduleReport report(
             FanSchedule schedule, Function<String, Place> places, List<Reason> reasons, Optional<Doubt> doubt) {
-        return report(schedule, judge.passages(schedule), places, reasons, doubt);
+        CompletableFuture<Optional<KeyOff>> keyOff =
+                CompletableFuture.supplyAsync(() -> afterRun().keyOff(schedule));
+        List<Passage> passages = judge.passages(schedule);
+        return report(schedule, passages, keyOff.join(), places, reasons, doubt);
     }
 
     /** One case, and what must hold there. */
@@ -184,13 +200,13 @@ public final class ScheduleDesign {
     private ScheduleReport report(
             FanSchedule schedule,
             List<Passage> passages,
+            Optional<KeyOff> keyOff,
             Function<String, Place> places,
             List<Reason> reasons,
             Optional<Doubt> doubt) {
         Verdict verdict = judge.verdict(passages);
         ScheduleFindings findings = new ScheduleFindings(spec.with(schedule), boiling, display, places);
         findings.ofNumbers();
-        Optional<KeyOff> keyOff = afterRun().keyOff(schedule);
         keyOff.ifPresent(findings::ofKeyOff);
         List<Finding> all = findings.ofPassages(judge.parts(), passages);
         List<Line> lines = new ArrayList<>();

@@ -3,6 +3,7 @@ package hotday.study.design;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import hotday.core.finding.Finding;
+import hotday.core.finding.Place;
 import hotday.core.typed.Overlay;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
@@ -18,7 +19,6 @@ import hotday.vehicle.controller.CompressorLimits.Freeze;
 import hotday.vehicle.controller.CompressorLimits.Suction;
 import hotday.vehicle.controller.CompressorLimits.Throttle;
 import hotday.vehicle.controller.Hold;
-import hotday.vehicle.plant.Plant;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -56,13 +57,13 @@ class CompressorCheckTest {
     }
 
     private static CompressorReport report(BuildSheet sheet, FanSchedule schedule) {
-        return CompressorCheck.of(
-                        sheet.vehicle().with(schedule),
-                        Plant.compile(sheet.vehicle()),
-                        StandardCases.all(),
-                        METRIC,
-                        sheet::place)
-                .orElseThrow();
+        return report(sheet, schedule, sheet::place).orElseThrow();
+    }
+
+    private static Optional<CompressorReport> report(
+            BuildSheet sheet, FanSchedule schedule, Function<String, Optional<Place>> places) {
+        ScheduleDesign design = new ScheduleDesign(sheet.vehicle(), StandardCases.all(), Aim.BALANCED, METRIC);
+        return design.compressor(design.judged(schedule, key -> Place.of("test")), places);
     }
 
     /** Rules that a word makes wrong in one place. */
@@ -220,12 +221,7 @@ class CompressorCheckTest {
                 radiator: {width: 600 mm, height: 450 mm}
                 fan: {free_flow: 2500 m3/h, stall_pressure: 250 Pa}
                 """, Overlay.none());
-        assertThat(CompressorCheck.of(
-                        bare.vehicle(),
-                        Plant.compile(bare.vehicle()),
-                        StandardCases.all(),
-                        METRIC,
-                        key -> Optional.empty()))
+        assertThat(report(bare, bare.vehicle().schedule(), key -> Optional.empty()))
                 .isEmpty();
     }
 }

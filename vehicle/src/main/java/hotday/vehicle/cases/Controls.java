@@ -38,6 +38,7 @@ final class Controls {
     private double coolant; // as the lagging sensors have them, K
     private double gearbox;
     private double chargeAir;
+    private boolean running;
     private boolean cutOut;
 
     Controls(VehicleSpec spec, Hardware hardware) {
@@ -61,35 +62,56 @@ final class Controls {
         coolant = run.coolantReading();
         gearbox = run.get(State.SUMP);
         chargeAir = run.get(Output.CHARGE_TEMPERATURE);
+        read(run, phase);
         for (int i = 0; i < warmUp * Controller.RATE; i++) {
-            tick(run, phase);
+            again(run);
         }
         cutOut = false;
     }
 
     void tick(Run run, Phase phase) {
-        sense(run);
-        boolean running = run.get(Input.ENGINE_SPEED) > 0.0;
-        boolean asked = phase.conditioning() != Conditioning.OFF && run.plant().conditioned();
-        boolean engaged = engaged(run, running, asked);
-        run.set(Input.COMPRESSOR, engaged ? 1.0 : 0.0);
+        read(run, phase);
+        again(run);
+    }
+
+    /** What follows the vehicle at once. */
+    private void read(Run run, Phase phase) {
+        running = run.get(Input.ENGINE_SPEED) > 0.0;
+        double headPressure = sensing.pressure(run.get(Output.HEAD_PRESSURE));
+        felt.request(phase.conditioning() != Conditioning.OFF && run.plant().conditioned(), FRESH);
+        felt.running(running);
+        felt.engineSpeed(run.get(Input.ENGINE_SPEED));
+        felt.evaporatorTemperature(run.get(State.EVAPORATING));
+        felt.headPressure(headPressure);
+        felt.suctionPressure(run.get(Output.SUCTION_PRESSURE));
+        felt.load(Math.max(0.0, run.get(Output.BRAKE_POWER)) / rated);
         seen.running(running);
-        seen.airConditioning(running && compressor.requested());
-        seen.coolantTemperature(sensing.temperature(coolant));
-        seen.gearboxTemperature(sensing.temperature(gearbox));
-        seen.chargeAirTemperature(sensing.temperature(chargeAir));
-        seen.headPressure(sensing.pressure(run.get(Output.HEAD_PRESSURE)));
+        seen.headPressure(headPressure);
         seen.roadSpeed(run.get(Input.SPEED));
         seen.batteryVoltage(run.get(Output.BUS));
+    }
+
+    /** A tick in which the vehicle is where it was in the last one: sensors that lag come closer, and time goes on. */
+    void again(Run run) {
+        lag(run);
+        boolean engaged = compressor.step(felt);
+        cutOut |= compressor.hold() == Hold.HIGH_PRESSURE || compressor.hold() == Hold.COOLANT;
+        run.set(Input.COMPRESSOR, engaged ? 1.0 : 0.0);
+        seen.airConditioning(running && compressor.requested());
         fan.step(seen);
         witness.tick(seen, fan);
         run.set(Input.FAN_DEMAND, drive.of(fan.outputShare()));
     }
 
-    private void sense(Run run) {
+    private void lag(Run run) {
         coolant = sensing.lagged(coolant, run.coolantReading(), TICK);
         gearbox = sensing.lagged(gearbox, run.get(State.SUMP), TICK);
         chargeAir = sensing.lagged(chargeAir, run.get(Output.CHARGE_TEMPERATURE), TICK);
+        double shown = sensing.temperature(coolant);
+        felt.coolantTemperature(shown);
+        seen.coolantTemperature(shown);
+        seen.gearboxTemperature(sensing.temperature(gearbox));
+        seen.chargeAirTemperature(sensing.temperature(chargeAir));
     }
 
     /** What decides the fan's demand at present. */
@@ -105,19 +127,5 @@ final class Controls {
     /** Whether coolant or head pressure have cut the compressor out since the start. */
     boolean cutOut() {
         return cutOut;
-    }
-
-    private boolean engaged(Run run, boolean running, boolean asked) {
-        felt.request(asked, FRESH);
-        felt.running(running);
-        felt.engineSpeed(run.get(Input.ENGINE_SPEED));
-        felt.evaporatorTemperature(run.get(State.EVAPORATING));
-        felt.headPressure(sensing.pressure(run.get(Output.HEAD_PRESSURE)));
-        felt.suctionPressure(run.get(Output.SUCTION_PRESSURE));
-        felt.load(Math.max(0.0, run.get(Output.BRAKE_POWER)) / rated);
-        felt.coolantTemperature(sensing.temperature(coolant));
-        boolean engaged = compressor.step(felt);
-        cutOut |= compressor.hold() == Hold.HIGH_PRESSURE || compressor.hold() == Hold.COOLANT;
-        return engaged;
     }
 }

@@ -315,7 +315,7 @@ public final class Trial {
     /** {@link #STRIDE} seconds of a phase; true when a judged limit came noticeably closer. */
     public boolean stride(Phase phase, double elapsed) {
         control(phase, elapsed);
-        controls.tick(run, phase);
+        controls.again(run);
         run.advance(STRIDE);
         followMeans(phase, STRIDE);
         return note();

@@ -19,6 +19,7 @@ public final class Equilibrium {
     private static final double CREEPING = 1e-4; // per second, K or share; slower than that is not waited for
     private static final int SPAN = 5_000; // of the last steps, twice: watched for swings
     private static final int LOOK = 1_000; // steps between two looks for what runs away
+    private static final int TRY = 5_000; // steps between two tries whether Newton's way leads on
     private static final double STILL = 1e-8; // per second, K or share; balances then close within 1e-7
     private static final State[] STATES = State.values();
     private static final int[] ALL = moving(true);
@@ -162,6 +163,9 @@ public final class Equilibrium {
             if (i % LOOK == 0 && runsAway()) {
                 return false;
             }
+            if (i > 0 && i % TRY == 0 && searchFromHere()) {
+                return true;
+            }
             run.advance(0.1);
             run.set(State.WAX_PLAY, run.get(State.WAX));
             if (i >= LIFE - 2 * SPAN) {
@@ -172,17 +176,22 @@ public final class Equilibrium {
         if (runsAway()) {
             return false;
         }
-        run.state(kept);
-        if (search(Double.POSITIVE_INFINITY)) {
-            return true;
-        }
-        run.start(kept, run.time());
-        if (search(CLOSE_BY)) {
+        if (searchFromHere() || search(CLOSE_BY)) {
             return true;
         }
         run.start(kept, run.time());
         run.look();
         return still();
+    }
+
+    /** By Newton's way; where it does not lead to rest the run stays where it is. */
+    private boolean searchFromHere() {
+        run.state(kept);
+        if (search(Double.POSITIVE_INFINITY)) {
+            return true;
+        }
+        run.start(kept, run.time());
+        return false;
     }
 
     /** Hotter than is searched and getting hotter. */
