@@ -10,7 +10,6 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -31,9 +30,18 @@ final class Judge {
      * A piece of the day, or one that only must hold.
      *
      * @param stand with the vehicle, or one that it may turn out to be
-     * @param must limits that a fan at full speed keeps there
+     * @param kept by a fan at full speed
      */
-    record Demanded(DayPart part, Stand stand, List<Limit> must) {}
+    record Demanded(DayPart part, Stand stand, Kept kept) {
+        List<Limit> must() {
+            return kept.limits();
+        }
+
+        /** The same with other sensors and drives; what must hold stays. */
+        Demanded with(Hardware other) {
+            return new Demanded(part, stand.with(other), kept);
+        }
+    }
 
     /**
      * @param violation how far limits gave way that need not, in kelvins of outside temperature about, and how much it hunts; 0 when all is well
@@ -81,11 +89,7 @@ final class Judge {
 
     /** The same with other sensors and drives; what must hold stays. */
     Judge with(Hardware other) {
-        return new Judge(
-                aim,
-                parts.stream()
-                        .map(d -> new Demanded(d.part(), d.stand().with(other), d.must()))
-                        .toList());
+        return new Judge(aim, parts.stream().map(d -> d.with(other)).toList());
     }
 
     /** The same by another aim. */
@@ -115,16 +119,13 @@ final class Judge {
     }
 
     static Demanded demanded(VehicleSpec spec, Plant plant, Hardware hardware, DayPart part) {
-        Stand stand = new Stand(spec, plant, part, hardware);
-        return new Demanded(part, stand, kept(stand.passage(Schedules.full())));
+        return demanded(spec, plant, hardware, part, 0.0);
     }
 
-    private static List<Limit> kept(Passage full) {
-        return full.headroom().entrySet().stream()
-                .filter(e -> e.getValue() >= 0.0)
-                .map(Map.Entry::getKey)
-                .sorted()
-                .toList();
+    /** @param spare K of outside temperature about that a fan at full speed must have left */
+    static Demanded demanded(VehicleSpec spec, Plant plant, Hardware hardware, DayPart part, double spare) {
+        Stand stand = new Stand(spec, plant, part, hardware);
+        return new Demanded(part, stand, new Kept(() -> stand.passage(Schedules.full()), spare));
     }
 
     List<Demanded> parts() {
@@ -198,7 +199,7 @@ final class Judge {
 
     private void note(Tally tally, int i, Passage p) {
         Demanded d = parts.get(i);
-        double violation = violation(p.headroom(), d.must()) + Hunting.excess(p);
+        double violation = d.kept().violation(p.headroom()) + Hunting.excess(p);
         tally.note(i, violation, d.part().share() * aim.cost(p));
     }
 
@@ -230,14 +231,6 @@ final class Judge {
             note(tally, i, passages.get(i));
         }
         return tally.verdict();
-    }
-
-    static double violation(Map<Limit, Double> headroom, List<Limit> must) {
-        double all = 0.0;
-        for (Limit limit : must) {
-            all += Math.max(0.0, -headroom.get(limit) / limit.perKelvin());
-        }
-        return all;
     }
 
     /** Cost of an hour of one piece, W. */

@@ -108,6 +108,7 @@ public final class ScheduleDesign {
 
     private Begun begun(DayPart part) {
         Demanded demanded = Judge.demanded(spec, plant, Hardware.USUAL, part);
+        demanded.must();
         return new Begun(
                 demanded,
                 part.share() > 0.0 ? Optional.of(demanded.stand().passage(Schedules.plain())) : Optional.empty());
@@ -164,7 +165,6 @@ public final class ScheduleDesign {
         List<Plant> plants = known.possible(DRAWS, seed);
         List<Case> steady = cases.stream().filter(Case::steady).toList();
         return IntStream.range(0, plants.size() * steady.size())
-                .parallel()
                 .mapToObj(i -> Judge.demanded(
                         spec,
                         plants.get(i / steady.size()),

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -21,9 +22,8 @@ import java.util.stream.Stream;
  */
 final class ScheduleSearch {
     /** Curves as they are given other shapes: which head-pressure curve is best hangs on the coolant curve, and the other way round. */
-    private static final List<Knobs.Shapes> SHAPES = List.of(Knobs.HEAD, Knobs.COOLANT, Knobs.HEAD);
-    /** Of all shapes, so many of the best by two measures are gone on from. */
-    private static final int PROMISING = 2;
+    private static final List<Stage> STAGES =
+            List.of(new Stage(Knobs.HEAD, 2), new Stage(Knobs.COOLANT, 2), new Stage(Knobs.HEAD, 1));
     /** A shape that costs so many times what is there is not gone on from. */
     private static final double WORTH = 1.15;
     /** W for a kelvin by which a shape gives way: it may still be made to hold. */
@@ -45,6 +45,10 @@ final class ScheduleSearch {
     private final DoubleConsumer progress;
     private final BooleanSupplier cancelled;
     private final Set<FanSchedule> seen = new HashSet<>();
+    private int looked;
+
+    /** @param promising of all shapes, so many of the best by two measures are gone on from */
+    private record Stage(Knobs.Shapes shapes, int promising) {}
 
     /** Where a search has come to. */
     record Found(int[] at, FanSchedule schedule, Verdict verdict) {}
@@ -75,16 +79,16 @@ final class ScheduleSearch {
 
     Found find() {
         Tried now = judged(knobs.usual());
-        for (Knobs.Shapes shapes : SHAPES) {
-            now = checked(reshaped(now, shapes));
+        for (Stage stage : STAGES) {
+            now = checked(reshaped(now, stage), check::likely);
         }
         judge = judge.near(knobs.schedule(now.at()));
-        return found(checked(inPairs(now)));
+        return found(checked(inPairs(now), check::failing));
     }
 
     /** From a setting that is nearly good, without looking far. */
     Found improved(int[] at) {
-        return found(checked(descended(judged(at), false)));
+        return found(checked(descended(judged(at), false), check::failing));
     }
 
     private Found found(Tried tried) {
@@ -97,22 +101,22 @@ final class ScheduleSearch {
     }
 
     /** All shapes of a curve with the rest as it is; the most promising are turned till nothing gets better. */
-    private Tried reshaped(Tried now, Knobs.Shapes shapes) {
+    private Tried reshaped(Tried now, Stage stage) {
         double most = WORTH * now.weighed();
-        List<Tried> tried = judged(shaped(now.at(), shapes, 0), so -> weighed(so) > most).stream()
+        List<Tried> tried = judged(shaped(now.at(), stage.shapes(), 0), so -> weighed(so) > most).stream()
                 .filter(t -> t.weighed() <= most)
                 .toList();
         Tried best = now;
-        for (Tried each : promising(tried)) {
+        for (Tried each : promising(tried, stage.promising())) {
             Tried end = descended(descended(each, true), false);
             best = end.better(best) ? end : best;
         }
         return best;
     }
 
-    private static List<Tried> promising(List<Tried> tried) {
+    private static List<Tried> promising(List<Tried> tried, int most) {
         return Stream.of(Comparator.comparing(Tried::verdict), Comparator.comparing(Tried::weighed))
-                .flatMap(order -> tried.stream().sorted(order).limit(PROMISING))
+                .flatMap(order -> tried.stream().sorted(order).limit(most))
                 .distinct()
                 .toList();
     }
@@ -136,9 +140,9 @@ final class ScheduleSearch {
     }
 
     /** What comes of it with all that it is found to let give way. */
-    private Tried checked(Tried found) {
+    private Tried checked(Tried found, Function<FanSchedule, List<Demanded>> failing) {
         Tried now = found;
-        for (int i = 0; i < CHECKS && harder(check.failing(knobs.schedule(now.at()))); i++) {
+        for (int i = 0; i < CHECKS && harder(failing.apply(knobs.schedule(now.at()))); i++) {
             now = descended(judged(now.at()), false);
         }
         return now;
@@ -147,8 +151,12 @@ final class ScheduleSearch {
     private boolean harder(List<Demanded> failing) {
         List<Demanded> fresh =
                 failing.stream().filter(d -> !judge.parts().contains(d)).toList();
+        if (fresh.isEmpty()) {
+            return false;
+        }
         judge = judge.with(SpotCheck.few(fresh));
-        return !fresh.isEmpty();
+        seen.clear(); // by what counts now they may be better
+        return true;
     }
 
     private Tried descended(Tried from, boolean coarse) {
@@ -243,11 +251,9 @@ final class ScheduleSearch {
                 .map(at -> new Candidate(at, knobs.schedule(at)))
                 .filter(c -> seen.add(c.schedule()))
                 .toList();
-        List<Tried> tried = fresh.stream()
-                .parallel()
-                .map(c -> new Tried(c.at(), judge.verdict(c.schedule(), enough)))
-                .toList();
-        progress.accept(Math.min(1.0, seen.size() / (double) USUAL));
+        List<Tried> tried = SideBySide.map(fresh, c -> new Tried(c.at(), judge.verdict(c.schedule(), enough)));
+        looked += fresh.size();
+        progress.accept(Math.min(1.0, looked / (double) USUAL));
         return tried;
     }
 }

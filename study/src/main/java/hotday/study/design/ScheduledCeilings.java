@@ -32,7 +32,7 @@ final class ScheduledCeilings {
         double high = MilderDays.MILDEST;
         while (high < HIGHEST && holds(spec, plant, kase, high, hardware)) {
             low = high;
-            high = Math.min(HIGHEST, high + MilderDays.step(kase));
+            high = Math.min(HIGHEST, high + MilderDays.STEP);
         }
         while (high - low > CLOSE) {
             double middle = (low + high) / 2;

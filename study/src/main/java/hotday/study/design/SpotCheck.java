@@ -32,29 +32,36 @@ record SpotCheck(List<Demanded> all) {
         return IntStream.range(0, all.size())
                 .parallel()
                 .mapToObj(all::get)
-                .filter(d ->
-                        violation(schedule, new Demanded(d.part(), d.stand().with(hardware), d.must())) > 0.0)
+                .filter(d -> violation(schedule, d.with(hardware)) > 0.0)
                 .toList();
     }
 
-    /** What gives way, the worst first, looking only where a steady case does not come to a balance or the balance gives way: quick, and finds most. */
+    /** What gives way, the worst first, of steady cases that do not come to a balance or whose balance gives way: quick, and finds most. */
     List<Demanded> suspected(FanSchedule schedule) {
+        Schedule whole = Schedule.of(schedule);
+        return failing(schedule, all.stream().filter(d -> suspected(whole, d)).toList());
+    }
+
+    /** The same, and of all cases that move. */
+    List<Demanded> likely(FanSchedule schedule) {
         Schedule whole = Schedule.of(schedule);
         return failing(
                 schedule,
                 all.stream()
-                        .filter(d -> d.part().kase().steady())
-                        .filter(d -> d.stand()
-                                .calm(whole)
-                                .map(calm -> Judge.violation(calm.headroom(), d.must()) > 0.0)
-                                .orElse(true))
+                        .filter(d -> !d.part().kase().steady() || suspected(whole, d))
                         .toList());
     }
 
+    private static boolean suspected(Schedule schedule, Demanded d) {
+        return d.part().kase().steady()
+                && d.stand()
+                        .calm(schedule)
+                        .map(calm -> d.kept().violation(calm.headroom()) > 0.0)
+                        .orElse(true);
+    }
+
     private static List<Demanded> failing(FanSchedule schedule, List<Demanded> where) {
-        return IntStream.range(0, where.size())
-                .parallel()
-                .mapToObj(i -> new Failing(where.get(i), violation(schedule, where.get(i))))
+        return SideBySide.map(where, d -> new Failing(d, violation(schedule, d))).stream()
                 .filter(f -> f.violation() > 0.0)
                 .sorted(Comparator.comparing(Failing::violation).reversed())
                 .map(Failing::demanded)
@@ -62,7 +69,7 @@ record SpotCheck(List<Demanded> all) {
     }
 
     private static double violation(FanSchedule schedule, Demanded demanded) {
-        return Judge.violation(demanded.stand().passage(schedule).headroom(), demanded.must());
+        return demanded.kept().violation(demanded.stand().passage(schedule).headroom());
     }
 
     /** The first few. */

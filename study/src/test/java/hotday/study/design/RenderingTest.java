@@ -16,7 +16,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -66,9 +65,10 @@ class RenderingTest {
     }
 
     /** A designed schedule lies nearer to what does not hold than one that somebody wrote. */
-    @Test
-    void aDesignedSchedule() {
-        VehicleSpec sheet = vehicle("heron");
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "oxbow"})
+    void aDesignedSchedule(String build) {
+        VehicleSpec sheet = vehicle(build);
         VehicleSpec spec =
                 sheet.with(new ScheduleDesign(sheet, StandardCases.all(), Aim.BALANCED, new Display(UnitSystem.METRIC))
                         .designed(1, share -> {}, () -> false)

@@ -121,8 +121,7 @@ class ScheduleDesignTest {
                 Judge.withHolding(StandardDay.of(spec), StandardCases.all(), spec.designAmbient()));
         List<Passage> passages = truth.passages(report.schedule());
         for (int i = 0; i < passages.size(); i++) {
-            assertThat(Judge.violation(
-                            passages.get(i).headroom(), truth.parts().get(i).must()))
+            assertThat(truth.parts().get(i).kept().violation(passages.get(i).headroom()))
                     .as(passages.get(i).kase().title())
                     .isZero();
         }
