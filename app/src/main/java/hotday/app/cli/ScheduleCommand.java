@@ -166,7 +166,9 @@ final class ScheduleCommand implements Callable<Integer> {
                 known.likeliest(),
                 Cases.ofBuild(build),
                 report.aim(),
-                controller);
+                controller,
+                share -> console.progress("tables", share));
+        console.clear();
         String title = "Fan schedule of " + read.vehicle().name();
         String text = RenderedText.markdown(title, made, new Display(read.units()));
         Path tables = folder.resolve("schedule.csv");

@@ -9,6 +9,7 @@ import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -28,8 +29,11 @@ final class RelaySearch {
     private final VehicleSpec spec;
     private final SpotCheck milder;
     private final List<Double> speeds;
+    private final DoubleConsumer progress;
     private Judge judge;
     private FanSchedule schedule;
+    /** Of the whole search; how often thresholds are looked for is not known before, so each time takes half of what is left. */
+    private double done;
 
     /**
      * @param schedule with the least time resting and the hysteresis that relays need
@@ -37,8 +41,10 @@ final class RelaySearch {
      */
     record Found(Relays relays, FanSchedule schedule, boolean holds) {}
 
-    RelaySearch(VehicleSpec spec, Plant plant, List<Case> cases, Aim aim, List<Double> speeds) {
+    RelaySearch(
+            VehicleSpec spec, Plant plant, List<Case> cases, Aim aim, List<Double> speeds, DoubleConsumer progress) {
         this.spec = spec;
+        this.progress = progress;
         this.speeds = speeds;
         this.schedule = spec.schedule();
         this.milder = new SpotCheck(MilderDays.of(spec, plant.with(schedule), cases, Hardware.USUAL));
@@ -81,9 +87,12 @@ final class RelaySearch {
     private Relays from(Relays start) {
         Relays now = start;
         Verdict verdict = verdict(now);
+        int knobs = 2 * speeds.size();
+        double half = (1.0 - done) / 2;
         for (int round = 0; round < ROUNDS; round++) {
             boolean better = false;
-            for (int knob = 0; knob < 2 * speeds.size(); knob++) {
+            for (int knob = 0; knob < knobs; knob++) {
+                progress.accept(done + half * (round * knobs + knob) / (ROUNDS * knobs));
                 List<Relays> others = others(now, knob);
                 Verdict[] verdicts =
                         others.stream().parallel().map(this::verdict).toArray(Verdict[]::new);
@@ -99,6 +108,7 @@ final class RelaySearch {
                 break;
             }
         }
+        done += half;
         return now;
     }
 

@@ -11,6 +11,7 @@ import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import java.util.function.Supplier;
 
 /**
@@ -41,6 +42,8 @@ public record Rendering(
         double[] designed,
         double[] bound,
         double[] rendered) {
+    /** Share of the work that thresholds of relays take, about. */
+    private static final double RELAYS = 0.8;
 
     /**
      * What a controller has.
@@ -65,8 +68,10 @@ public record Rendering(
      * Renders the schedule of a vehicle and runs the cases with it.
      *
      * @param plant the vehicle, whatever its schedule
+     * @param progress told the share done, 0..1
      */
-    public static Rendering of(VehicleSpec spec, Plant plant, List<Case> all, Aim aim, Controller has) {
+    public static Rendering of(
+            VehicleSpec spec, Plant plant, List<Case> all, Aim aim, Controller has, DoubleConsumer progress) {
         List<Case> cases = all.stream().filter(c -> !c.forCold()).toList();
         FanSchedule s = spec.schedule();
         Optional<CurveTable> coolant = table(
@@ -81,8 +86,11 @@ public record Rendering(
         Optional<CurveTable> allowance =
                 table(s.allowanceSpeed(), s.allowance(), has.speed(), has.points(), has.speedStep());
         VehicleSpec other = spec.with(tabled(s, coolant, gearbox, charge, head, allowance));
-        Optional<RelaySearch.Found> switched =
-                has.relays().map(speeds -> new RelaySearch(other, plant, all, aim, speeds).best());
+        Optional<RelaySearch.Found> switched = has.relays()
+                .map(speeds -> new RelaySearch(other, plant, all, aim, speeds, share -> progress.accept(RELAYS * share))
+                        .best());
+        double begin = has.relays().isPresent() ? RELAYS : 0.0;
+        progress.accept(begin);
         Optional<Relays> relays = switched.map(RelaySearch.Found::relays);
         Supplier<FanDrive> drive = relays.<Supplier<FanDrive>>map(r -> r::drive)
                 .orElseGet(() -> () -> has.duty().<FanDrive>map(d -> d).orElse(FanDrive.DIRECT));
@@ -90,7 +98,9 @@ public record Rendering(
                 + relays.map(Relays::error)
                         .orElseGet(() -> has.duty().map(DutyMap::error).orElse(0.0));
         double[] designed = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL);
+        progress.accept(begin + (1.0 - begin) / 3);
         double[] bound = ScheduledCeilings.of(spec, plant, cases, Hardware.USUAL.with(() -> slower(error)));
+        progress.accept(begin + (1.0 - begin) * 2 / 3);
         VehicleSpec last = other.with(switched.map(RelaySearch.Found::schedule).orElse(other.schedule()));
         double[] rendered = ScheduledCeilings.of(last, plant, cases, Hardware.USUAL.with(drive));
         return new Rendering(

@@ -160,16 +160,21 @@ public final class ScheduleDesign {
         return report(whole.schedule(), key -> Place.of("designed"), reasons, Optional.of(doubt));
     }
 
-    /** Cases at the design ambient of vehicles that this one may turn out to be, with what a fan at full speed keeps there. */
+    /**
+     * Cases at the design ambient of vehicles that this one may turn out to be: those that settle, and where runs have shown the vehicle those that
+     * move too. What is after key-off is a matter of the after-run.
+     */
     private List<Demanded> possible(long seed) {
         List<Plant> plants = known.possible(DRAWS, seed);
-        List<Case> steady = cases.stream().filter(Case::steady).toList();
-        return IntStream.range(0, plants.size() * steady.size())
+        List<Case> driving = cases.stream()
+                .filter(kase -> kase.steady() || (known.runs() > 0 && !Soak.has(kase)))
+                .toList();
+        return IntStream.range(0, plants.size() * driving.size())
                 .mapToObj(i -> Judge.demanded(
                         spec,
-                        plants.get(i / steady.size()),
+                        plants.get(i / driving.size()),
                         Hardware.USUAL,
-                        new DayPart(steady.get(i % steady.size()), spec.designAmbient(), 0.0)))
+                        new DayPart(driving.get(i % driving.size()), spec.designAmbient(), 0.0)))
                 .toList();
     }
 

@@ -37,7 +37,7 @@ final class ScheduleSearch {
     /** Times that what gives way in a spot check is put among what is always looked at, at one place of the search. */
     private static final int CHECKS = 4;
     /** Schedules that a search looks at, about: for its progress. */
-    private static final int USUAL = 2500;
+    private static final int USUAL = 3500;
 
     private Judge judge;
     private final SpotCheck check;
@@ -100,18 +100,21 @@ final class ScheduleSearch {
         return judge;
     }
 
-    /** All shapes of a curve with the rest as it is; the most promising are turned till nothing gets better. */
+    /** All shapes of a curve with the rest as it is; the most promising are turned in coarse steps, the best of them in fine ones till nothing gets better. */
     private Tried reshaped(Tried now, Stage stage) {
         double most = WORTH * now.weighed();
         List<Tried> tried = judged(shaped(now.at(), stage.shapes(), 0), so -> weighed(so) > most).stream()
                 .filter(t -> t.weighed() <= most)
                 .toList();
-        Tried best = now;
+        List<Tried> coarse = new ArrayList<>();
         for (Tried each : promising(tried, stage.promising())) {
-            Tried end = descended(descended(each, true), false);
-            best = end.better(best) ? end : best;
+            coarse.add(descended(each, true));
         }
-        return best;
+        return coarse.stream()
+                .min(Comparator.comparing(Tried::verdict))
+                .map(best -> descended(best, false))
+                .filter(best -> best.better(now))
+                .orElse(now);
     }
 
     private static List<Tried> promising(List<Tried> tried, int most) {

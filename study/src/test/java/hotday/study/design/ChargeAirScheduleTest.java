@@ -117,7 +117,8 @@ class ChargeAirScheduleTest {
                         Units.unit(Quantity.SPEED, "mph"),
                         1.0,
                         Optional.empty(),
-                        Optional.empty()));
+                        Optional.empty()),
+                share -> {});
         assertThat(RenderedText.csv(r)).contains("charge_air,degF,").containsPattern("charge_air,degF,16[0-9],100");
         assertThat(RenderedText.markdown("Oxbow", r, METRIC)).contains("## charge_air");
     }

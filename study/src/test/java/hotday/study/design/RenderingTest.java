@@ -50,7 +50,7 @@ class RenderingTest {
                 1.0,
                 duty,
                 relays);
-        return Rendering.of(spec, Plant.compile(spec), StandardCases.all(), Aim.BALANCED, six);
+        return Rendering.of(spec, Plant.compile(spec), StandardCases.all(), Aim.BALANCED, six, share -> {});
     }
 
     private static void changesLessThanStated(Rendering r) {
