@@ -1,9 +1,7 @@
 package hotday.physics.refrigerant;
 
-import java.util.stream.IntStream;
-
 /**
- * Makes a {@link PropertyTable}: solves the equation of state at every node that a one-phase look needs, rows side by side, each from the liquid and
+ * Makes a {@link PropertyTable}: solves the equation of state at every node that a one-phase look needs, row by row from the liquid and
  * from the vapour end, each node starting from its neighbour. Past a saturation line it goes on through metastable states
  * as far as cells reach that the line crosses.
  */
@@ -22,6 +20,7 @@ final class TableMaker {
     private final double[] nodes;
     private final double[] entropies;
     private final boolean[] solved;
+    private final Flash flash;
 
     private TableMaker(Refrigerant refrigerant) {
         this.refrigerant = refrigerant;
@@ -34,11 +33,14 @@ final class TableMaker {
         this.nodes = new double[ROWS * COLUMNS * PropertyTable.NODE];
         this.entropies = new double[ROWS * COLUMNS * PropertyTable.ENTROPY_NODE];
         this.solved = new boolean[ROWS * COLUMNS];
+        this.flash = refrigerant.flash();
     }
 
     static PropertyTable make(Refrigerant refrigerant) {
         TableMaker maker = new TableMaker(refrigerant);
-        IntStream.range(0, ROWS).parallel().forEach(maker::row);
+        for (int i = 0; i < ROWS; i++) {
+            maker.row(i);
+        }
         byte[] cells = maker.cells();
         return new PropertyTable(refrigerant, maker.saturation, maker.grid, maker.nodes, maker.entropies, cells);
     }
@@ -54,15 +56,14 @@ final class TableMaker {
     private void row(int i) {
         double p = grid.pressureOf(i);
         int lastLiquid = lastLiquid(i);
-        Flash flash = refrigerant.flash();
         double start = grid.enthalpyOf(0);
         flash.pressureAnd(Flash.Known.ENTHALPY, p, start);
         for (int j = 0; j <= lastLiquid; j++) {
-            solve(flash, i, j, p);
+            solve(i, j, p);
         }
         flash.pressureAnd(Flash.Known.ENTHALPY, p, grid.enthalpyOf(COLUMNS - 1));
         for (int j = COLUMNS - 1; j >= Math.max(lastLiquid + 1, firstVapour(i)); j--) {
-            solve(flash, i, j, p);
+            solve(i, j, p);
         }
     }
 
@@ -78,7 +79,7 @@ final class TableMaker {
     }
 
     /** Solves a node from the point the flash holds, and stores it. */
-    private void solve(Flash flash, int i, int j, double p) {
+    private void solve(int i, int j, double p) {
         double h = grid.enthalpyOf(j);
         if (!flash.continued(p, h)) {
             return;

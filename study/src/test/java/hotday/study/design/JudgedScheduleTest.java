@@ -8,6 +8,7 @@ import hotday.core.typed.Overlay;
 import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.study.demo.DemoShop;
+import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.sheet.ScheduleFile;
@@ -152,5 +153,16 @@ class JudgedScheduleTest {
                 .extracting(Finding::toString)
                 .isEmpty();
         assertThat(report.holds()).isTrue();
+    }
+
+    /** The day keeps the shipped case, and both must hold. */
+    @Test
+    void aCaseOfTheShopInPlaceOfAShippedOneMustHoldToo() {
+        Case shipped = StandardCases.all().get(0);
+        Case own = new Case(shipped.id(), "ours", shipped.start(), shipped.day(), shipped.phases(), shipped.limits());
+        assertThat(Judge.withHolding(StandardDay.of(spec), List.of(own), spec.designAmbient()))
+                .filteredOn(part -> part.kase().id().equals(shipped.id()) && part.ambient() == spec.designAmbient())
+                .extracting(DayPart::kase)
+                .containsExactlyInAnyOrder(shipped, own);
     }
 }

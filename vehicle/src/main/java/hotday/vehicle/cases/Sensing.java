@@ -17,8 +17,6 @@ public record Sensing(double coolantStep, double coolantLag, double pressureStep
     public static final Sensing USUAL = new Sensing(1.0, 4.0, 35e5 / 1024);
 
     private static final double ZERO_CELSIUS = 273.15;
-    /** From here on every number is a whole one. */
-    private static final double WHOLE = 0x1p52;
 
     public Sensing {
         if (!(coolantStep >= 0.0) || !(coolantLag >= 0.0) || !(pressureStep >= 0.0)) {
@@ -41,13 +39,7 @@ public record Sensing(double coolantStep, double coolantLag, double pressureStep
         return pressureStep == 0.0 ? pascal : stepped(pascal, pressureStep);
     }
 
-    /** To the nearest step, halves up. */
     private static double stepped(double value, double step) {
-        double half = value / step + 0.5;
-        if (!(Math.abs(half) < WHOLE)) {
-            return step * half;
-        }
-        long cut = (long) half; // Math.floor is slow until the optimising compiler has seen it
-        return step * (half < cut ? cut - 1 : cut);
+        return step * Math.floor(value / step + 0.5);
     }
 }

@@ -108,10 +108,7 @@ public final class Inputs {
         return Double.isNaN(kelvin) ? INVALID : whole(10 * (kelvin - ZERO_CELSIUS));
     }
 
-    /** Halves go up. Ten times a second for seven readings: without {@link Math#floor}, which is slow until the optimising compiler has seen it. */
     static int whole(double value) {
-        double half = Math.max(COLDEST, Math.min(LARGEST, value)) + 0.5;
-        int cut = (int) half;
-        return half < cut ? cut - 1 : cut;
+        return (int) Math.floor(Math.max(COLDEST, Math.min(LARGEST, value)) + 0.5);
     }
 }
