@@ -29,6 +29,9 @@ final class ScheduleSearch {
     /** W for a kelvin by which a shape gives way: it may still be made to hold. */
     private static final double GIVING_WAY = 10.0;
 
+    /** The same in one descent after the other towards what holds: where holding may cost anything at once, the way leads far off. */
+    private static final double[] DEARER = {3.0, 10.0};
+
     private static final int MOST_SWEEPS = 2;
     private static final int[] TURNS = {1, 2, 4};
     private static final int[] PAIR_TURNS = {4, 1};
@@ -45,6 +48,7 @@ final class ScheduleSearch {
     private final DoubleConsumer progress;
     private final BooleanSupplier cancelled;
     private final Set<FanSchedule> seen = new HashSet<>();
+    private Comparator<Verdict> order = Comparator.naturalOrder();
     private int looked;
 
     /** @param promising of all shapes, so many of the best by two measures are gone on from */
@@ -59,7 +63,7 @@ final class ScheduleSearch {
         }
 
         double weighed() {
-            return ScheduleSearch.weighed(verdict);
+            return ScheduleSearch.weighed(verdict, GIVING_WAY);
         }
     }
 
@@ -88,7 +92,22 @@ final class ScheduleSearch {
 
     /** From a setting that is nearly good, without looking far. */
     Found improved(int[] at) {
-        return found(checked(descended(judged(at), false), check::failing));
+        return found(checked(mended(judged(at)), check::failing));
+    }
+
+    /** What holds, from a setting that does not: what gives way gets dearer, then counts before all cost. */
+    private Tried mended(Tried from) {
+        Tried now = from;
+        for (double dear : DEARER) {
+            now = descended(now, Comparator.comparingDouble(so -> weighed(so, dear)));
+        }
+        return descended(now, Comparator.naturalOrder());
+    }
+
+    private Tried descended(Tried from, Comparator<Verdict> measure) {
+        order = measure;
+        seen.clear(); // by this measure they may be better
+        return descended(from, false);
     }
 
     private Found found(Tried tried) {
@@ -103,7 +122,7 @@ final class ScheduleSearch {
     /** All shapes of a curve with the rest as it is; the most promising are turned in coarse steps, the best of them in fine ones till nothing gets better. */
     private Tried reshaped(Tried now, Stage stage) {
         double most = WORTH * now.weighed();
-        List<Tried> tried = judged(shaped(now.at(), stage.shapes(), 0), so -> weighed(so) > most).stream()
+        List<Tried> tried = judged(shaped(now.at(), stage.shapes(), 0), so -> weighed(so, GIVING_WAY) > most).stream()
                 .filter(t -> t.weighed() <= most)
                 .toList();
         List<Tried> coarse = new ArrayList<>();
@@ -124,8 +143,8 @@ final class ScheduleSearch {
                 .toList();
     }
 
-    private static double weighed(Verdict verdict) {
-        return verdict.cost() + GIVING_WAY * verdict.violation();
+    private static double weighed(Verdict verdict, double givingWay) {
+        return verdict.cost() + givingWay * verdict.violation();
     }
 
     private List<int[]> shaped(int[] at, Knobs.Shapes shapes, int from) {
@@ -230,8 +249,8 @@ final class ScheduleSearch {
 
     private Tried best(List<int[]> settings, Tried now) {
         Tried best = now;
-        for (Tried t : judged(settings, so -> so.compareTo(now.verdict()) > 0)) {
-            best = t.better(best) ? t : best;
+        for (Tried t : judged(settings, so -> order.compare(so, now.verdict()) > 0)) {
+            best = order.compare(t.verdict(), best.verdict()) < 0 ? t : best;
         }
         return best;
     }
