@@ -45,8 +45,10 @@ public final class Trial {
     private static final double PULL_DOWN = 600.0;
     /** s of settled driving that the controllers have behind them. */
     private static final double LONG_AGO = 60.0;
-    /** A try moves road and vehicle every second tick of the controllers, s: half the cost, a hundredth of a kelvin in the ceilings. */
-    public static final double STRIDE = 2.0 * Controls.TICK;
+    /** Ticks of the controllers between two moves of road and vehicle. */
+    private static final int TICKS = 4;
+    /** A try moves road and vehicle in strides, s; what that changes is told in docs/physics/plant.md. */
+    public static final double STRIDE = TICKS * Controls.TICK;
     /** A last phase is over when no judged limit has come noticeably closer for this long, s. */
     private static final double PAST_PEAK = 120.0;
     /** Noticeably: worth so many kelvin of outside temperature. What creeps more slowly has little left to creep. */
@@ -314,8 +316,10 @@ public final class Trial {
 
     /** {@link #STRIDE} seconds of a phase; true when a judged limit came noticeably closer. */
     public boolean stride(Phase phase, double elapsed) {
-        control(phase, elapsed);
-        controls.again(run);
+        control(phase, elapsed + 0.5 * STRIDE);
+        for (int i = 1; i < TICKS; i++) {
+            controls.again(run);
+        }
         run.advance(STRIDE);
         followMeans(phase, STRIDE);
         return note();

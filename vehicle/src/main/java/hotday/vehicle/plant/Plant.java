@@ -366,4 +366,29 @@ public final class Plant {
         double rate = (target - x[State.FAN.ordinal()]) / FAN_LAG;
         dx[State.FAN.ordinal()] = scheduled ? rate : Math.max(-loops.fanSlewDown, Math.min(loops.fanSlewUp, rate));
     }
+
+    /**
+     * Fan speed after {@code dt} seconds towards its target as it stands: at its slew as long as its lag asks for more, then by the lag.
+     */
+    double fanAfter(double dt, double[] x, double[] u, Work work) {
+        double from = x[State.FAN.ordinal()];
+        double gap = work.w[Output.FAN_TARGET.ordinal()] - from;
+        double way = Math.abs(gap);
+        double slewing = 0.0;
+        if (u[Input.FAN_BY_SCHEDULE.ordinal()] <= 0.5) {
+            double slew = gap > 0.0 ? loops.fanSlewUp : loops.fanSlewDown;
+            slewing = Math.min(dt, Math.max(0.0, way / slew - FAN_LAG));
+            way -= slew * slewing;
+        }
+        return from + gap - Math.copySign(way * Math.exp((slewing - dt) / FAN_LAG), gap);
+    }
+
+    /**
+     * A rate that an explicit step must be short beside, 1/s: of coolant nodes, which going round doubles, or half that of a stroke that holds the
+     * suction pressure.
+     */
+    double fastest(Work work) {
+        double coolant = EngineLoop.fastest(k, work.coupling);
+        return loops.refrigerant == null ? coolant : Math.max(coolant, 0.5 * loops.refrigerant.fastest(work));
+    }
 }

@@ -259,15 +259,25 @@ final class RefrigerantSide {
         double heat = cabinAir(x, u, work, dx);
         double still = 1.0 - Math.min(1.0, u[Input.COMPRESSOR.ordinal()] * (speed(u) > 0.0 ? 1.0 : 0.0));
         double leak = still * EQUALISING * (condensing - evaporating);
-        double carried =
-                cycle[CycleLoop.MASS_FLOW] * (cycle[CycleLoop.SUCTION_ENTHALPY] - cycle[CycleLoop.LIQUID_ENTHALPY]);
         double intoHigh = cycle[CycleLoop.CONDENSING_SURPLUS] - leak;
-        double intoLow = heat + leak - carried;
+        double intoLow = heat + leak - carried(cycle);
         w[Output.EVAPORATOR_HEAT.ordinal()] = heat;
         w[Output.EQUALISING_HEAT.ordinal()] = leak;
         w[Output.HIGH_SIDE_STORED.ordinal()] = intoHigh;
         w[Output.LOW_SIDE_STORED.ordinal()] = intoLow;
         dx[State.CONDENSING.ordinal()] = intoHigh / circuit.highCapacity();
         dx[State.EVAPORATING.ordinal()] = intoLow / circuit.lowCapacity();
+    }
+
+    /** The rate at which a stroke that shortens near the freeze limit holds the evaporating temperature, 1/s; 0 where it does not. */
+    double fastest(Work work) {
+        double stroke = work.w[Output.DISPLACEMENT.ordinal()];
+        boolean holds = circuit.variable() && stroke > 0.0 && stroke < 1.0;
+        return holds ? carried(work.cycle) / (stroke * BAND * circuit.lowCapacity()) : 0.0;
+    }
+
+    /** Heat that the refrigerant carries from the low side to the compressor, W. */
+    private static double carried(double[] cycle) {
+        return cycle[CycleLoop.MASS_FLOW] * (cycle[CycleLoop.SUCTION_ENTHALPY] - cycle[CycleLoop.LIQUID_ENTHALPY]);
     }
 }

@@ -41,7 +41,7 @@ public final class Run {
     private final double[] heats = new double[Output.COUNT];
     private final double[] total = new double[Output.COUNT];
     private boolean restarted = true;
-    private int parts = 1;
+    private double step; // the last one, s
     private double time;
     private double in;
     private double out;
@@ -86,17 +86,16 @@ public final class Run {
     }
 
     /**
-     * Moves the whole vehicle over {@code dt} seconds by the two-step method of Adams and Bashforth (Hairer, Norsett and Wanner,
-     * Solving Ordinary Differential Equations I, III.1); the first step after {@link #start} or {@link #restart} is Heun's.
-     * Heats are added up by the same formula, so the balances close to rounding. 0.1 s suits every usual vehicle; where coolant runs through its cores faster than
-     * that, the step is taken in parts.
+     * Moves the whole vehicle over {@code dt} seconds by the two-step method of Adams and Bashforth with the weights of its last two steps
+     * (Hairer, Norsett and Wanner, Solving Ordinary Differential Equations I, III.1 and III.5); the first step after {@link #start} or
+     * {@link #restart} is Heun's. Heats are added up by the same formula, so the balances close to rounding. The fan, faster than all else, goes
+     * exactly where its lag and its slew take it. Where coolant runs through its cores or a stroke holds the suction pressure too fast for {@code dt}, the step
+     * is taken in parts: up to half a second is stable.
      */
     public void advance(double dt) {
         plant.rates(x, u, work, now);
-        double rate = EngineLoop.fastest(plant.values(), work.coupling);
-        int needed = rate * dt <= LONGEST ? 1 : (int) Math.min(MOST_PARTS, Math.ceil(rate * dt / LONGEST));
-        restarted |= needed != parts;
-        parts = needed;
+        double steps = plant.fastest(work) * dt / LONGEST;
+        int parts = steps <= 1.0 ? 1 : (int) Math.min(MOST_PARTS, Math.ceil(steps));
         move(dt / parts);
         for (int i = 1; i < parts; i++) {
             plant.rates(x, u, work, now);
@@ -106,15 +105,17 @@ public final class Run {
 
     /** One step from the rates at hand. */
     private void move(double dt) {
-        double share = restarted ? 1.0 : 1.5;
-        double last = restarted ? 0.0 : -0.5;
+        double last = restarted ? 0.0 : -0.5 * dt / step;
+        double share = 1.0 - last;
+        double fan = plant.fanAfter(dt, x, u, work);
         if (restarted) {
             heun(dt);
         } else {
             for (int i = 0; i < State.COUNT; i++) {
-                x[i] += dt * (1.5 * now[i] - 0.5 * before[i]);
+                x[i] += dt * (share * now[i] + last * before[i]);
             }
         }
+        x[State.FAN.ordinal()] = fan;
         double[] w = work.w;
         for (int i = 0; i < Output.COUNT; i++) {
             total[i] += dt * (share * w[i] + last * heats[i]);
@@ -122,6 +123,7 @@ public final class Run {
         }
         System.arraycopy(now, 0, before, 0, State.COUNT);
         restarted = false;
+        step = dt;
         EngineLoop.play(plant.values(), x);
         time += dt;
     }

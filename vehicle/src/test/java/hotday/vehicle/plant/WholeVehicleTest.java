@@ -10,6 +10,7 @@ import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.cases.Trial;
 import hotday.vehicle.spec.VehicleSpec;
 import java.lang.management.ManagementFactory;
+import java.util.function.DoubleConsumer;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -87,30 +88,43 @@ class WholeVehicleTest {
     @Test
     void theStepFollowsAnAdaptiveReference() {
         Trial fast = started(308.15);
+        followsTheReference(1, t -> fast.tick(climb.first(), t), fast.run());
+    }
+
+    /** The same with the vehicle moved by strides of several ticks. */
+    @Test
+    void aStrideFollowsItAsWell() {
+        Trial fast = started(308.15);
+        followsTheReference((int) Math.round(Trial.STRIDE / 0.1), t -> fast.stride(climb.first(), t), fast.run());
+    }
+
+    private void followsTheReference(int ticks, DoubleConsumer step, Run run) {
         Trial slow = started(308.15);
         DormandPrince853Integrator reference = new DormandPrince853Integrator(1e-9, 0.1, 1e-8, 1e-8);
         double coolant = 0.0;
         double head = 0.0;
         double suction = 0.0;
-        for (int i = 0; i < 9_000; i++) {
-            fast.tick(climb.first(), 0.1 * i);
-            slow.control(climb.first(), 0.1 * i);
-            advance(slow.run(), reference);
-            fast.run().look();
-            slow.run().look();
+        for (int i = 0; i < 9_000; i += ticks) {
+            step.accept(0.1 * i);
+            for (int k = 0; k < ticks; k++) {
+                slow.control(climb.first(), 0.1 * (i + k));
+                advance(slow.run(), reference);
+                slow.run().look();
+            }
+            run.look();
             coolant = Math.max(
-                    coolant, Math.abs(fast.run().get(State.JACKET) - slow.run().get(State.JACKET)));
-            head = Math.max(head, gap(fast, slow, Output.HEAD_PRESSURE));
-            suction = Math.max(suction, gap(fast, slow, Output.SUCTION_PRESSURE));
+                    coolant, Math.abs(run.get(State.JACKET) - slow.run().get(State.JACKET)));
+            head = Math.max(head, gap(run, slow.run(), Output.HEAD_PRESSURE));
+            suction = Math.max(suction, gap(run, slow.run(), Output.SUCTION_PRESSURE));
         }
-        System.out.printf("coolant %.4f K, head %.0f Pa, suction %.0f Pa%n", coolant, head, suction);
+        System.out.printf("%d ticks: coolant %.4f K, head %.0f Pa, suction %.0f Pa%n", ticks, coolant, head, suction);
         assertThat(coolant).isLessThan(COOLANT);
         assertThat(head).isLessThan(PRESSURE);
         assertThat(suction).isLessThan(PRESSURE);
     }
 
-    private static double gap(Trial a, Trial b, Output output) {
-        return Math.abs(a.run().get(output) - b.run().get(output));
+    private static double gap(Run a, Run b, Output output) {
+        return Math.abs(a.get(output) - b.get(output));
     }
 
     private static void advance(Run run, DormandPrince853Integrator reference) {
