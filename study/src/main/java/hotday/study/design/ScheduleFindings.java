@@ -11,9 +11,13 @@ import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What is wrong with a schedule: what its numbers alone tell, and what the cases it was run through tell. */
 final class ScheduleFindings {
@@ -57,14 +61,14 @@ final class ScheduleFindings {
 
     /** By what it did. */
     List<Finding> ofPassages(List<Demanded> parts, List<Passage> passages) {
-        for (int i = 0; i < passages.size(); i++) {
-            Passage p = passages.get(i);
-            limits(p, parts.get(i).must());
+        for (Passage p : passages) {
             hunting(p);
             supply(p);
         }
         neverRests(passages);
-        return merged();
+        List<Finding> told = limits(parts, passages);
+        told.addAll(merged());
+        return told;
     }
 
     private void coolant() {
@@ -275,18 +279,35 @@ final class ScheduleFindings {
         }
     }
 
-    private void limits(Passage p, List<Limit> must) {
-        for (Limit limit : must) {
-            double room = p.headroom().get(limit);
-            if (room < 0.0) {
-                all.add(Finding.fault(
-                                "limit-not-held",
-                                places.apply(Soak.has(p.kase()) && limit == Limit.BOILING ? "after_run" : key(limit)),
-                                at(p) + limit.title() + " gives way by " + value(limit, -room, display)
-                                        + ", a fan at full speed holds it")
-                        .with("ambient_degC", p.ambient() - CELSIUS));
-            }
+    /** Each limit that gives way and where it can be mended, with the case in which it gives way most. */
+    private List<Finding> limits(List<Demanded> parts, List<Passage> passages) {
+        List<Finding> told = new ArrayList<>();
+        for (Limit limit : Limit.values()) {
+            Map<String, List<Passage>> failing = IntStream.range(0, passages.size())
+                    .filter(i -> parts.get(i).must().contains(limit)
+                            && passages.get(i).headroom().get(limit) < 0.0)
+                    .mapToObj(passages::get)
+                    .sorted(Comparator.comparingDouble(p -> p.headroom().get(limit)))
+                    .collect(Collectors.groupingBy(p -> key(limit, p), LinkedHashMap::new, Collectors.toList()));
+            failing.forEach((where, cases) -> told.add(limit(limit, where, cases)));
         }
+        return told;
+    }
+
+    private Finding limit(Limit limit, String where, List<Passage> worstFirst) {
+        Passage worst = worstFirst.get(0);
+        return Finding.fault(
+                        "limit-not-held",
+                        places.apply(where),
+                        at(worst) + limit.title() + " gives way by "
+                                + value(limit, -worst.headroom().get(limit), display)
+                                + ", a fan at full speed holds it"
+                                + (worstFirst.size() == 1 ? "" : "; pieces of the day with it: " + worstFirst.size()))
+                .with("ambient_degC", worst.ambient() - CELSIUS);
+    }
+
+    private static String key(Limit limit, Passage p) {
+        return Soak.has(p.kase()) && limit == Limit.BOILING ? "after_run" : key(limit);
     }
 
     private static String key(Limit limit) {

@@ -9,6 +9,7 @@ import hotday.core.unit.Display;
 import hotday.core.unit.UnitSystem;
 import hotday.study.demo.DemoShop;
 import hotday.vehicle.cases.Case;
+import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.sheet.ScheduleFile;
@@ -17,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -112,6 +114,30 @@ class JudgedScheduleTest {
     }
 
     /** The demo's alternators carry any floor; one of 60 A does not at idle. */
+    @Test
+    void aLimitThatGivesWayIsToldOnceWhereItDoesSoMost() {
+        Path build = folder.resolve("shop/builds/oxbow/build.yaml");
+        VehicleSpec oxbow = BuildSheet.read(build).vehicle();
+        ScheduleFile own = ScheduleFile.ofSheet(build, oxbow);
+        ScheduleReport report =
+                new ScheduleDesign(oxbow, StandardCases.all(), Aim.BALANCED, METRIC).judged(own.schedule(), own::place);
+        List<Passage> failing = report.lines().stream()
+                .filter(line -> line.must().contains(Limit.HEAD_PRESSURE))
+                .map(ScheduleReport.Line::passage)
+                .filter(p -> p.headroom().get(Limit.HEAD_PRESSURE) < 0.0)
+                .sorted(Comparator.comparing(p -> p.headroom().get(Limit.HEAD_PRESSURE)))
+                .toList();
+        assertThat(failing).hasSizeGreaterThan(1);
+        assertThat(report.findings())
+                .filteredOn(f -> f.key().equals("limit-not-held"))
+                .extracting(Finding::message)
+                .filteredOn(message -> message.contains(Limit.HEAD_PRESSURE.title()))
+                .singleElement()
+                .asString()
+                .startsWith(failing.get(0).kase().title())
+                .endsWith("with it: " + failing.size());
+    }
+
     @Test
     void aFloorThatASmallAlternatorDoesNotCarryAtIdle() throws IOException {
         VehicleSpec weak = BuildSheet.read(
