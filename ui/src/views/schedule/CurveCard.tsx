@@ -70,7 +70,7 @@ function railsOf(desk: ScheduleDesk, curve: Curve, points: readonly Point[]): re
   const first = points[0]?.x;
   const below = curve.hysteresis === null ? null : desk.value(curve.hysteresis, difference(curve.unit));
   const counts = curve.hysteresis !== null && first !== undefined && below !== null
-    ? [{ key: curve.hysteresis, title: 'counts down to', at: first - below, low: -Infinity, high: first - step }]
+    ? [{ key: curve.hysteresis, title: 'off below', at: first - below, low: -Infinity, high: first - step }]
     : [];
   return [...limited, ...counts].filter((rail) => Number.isFinite(rail.at));
 }
