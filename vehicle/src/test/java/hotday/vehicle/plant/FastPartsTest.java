@@ -56,8 +56,8 @@ class FastPartsTest {
     /** A light evaporator and a large compressor: the stroke holds the suction pressure within a tenth of a second. */
     @Test
     void aStrokeThatHoldsTheSuctionPressureStaysStable() {
-        VehicleSpec spec = BuildSheet.of(Path.of("build.yaml"), SHEET, Overlay.none())
-                .vehicle();
+        VehicleSpec spec =
+                BuildSheet.of(Path.of("build.yaml"), SHEET, Overlay.none()).vehicle();
         Plant plant = Plant.compile(spec);
         Case idle = StandardCases.all().stream()
                 .filter(c -> c.id().equals("hot-idle"))
