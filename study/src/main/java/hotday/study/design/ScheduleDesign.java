@@ -145,12 +145,13 @@ public final class ScheduleDesign {
         int spared = (int) ((1.0 - SURE) * possible.all().size()); // the worst, which nobody asks for
         for (int round = 0; round < ROUNDS; round++) {
             List<Demanded> failing = possible.failing(found.schedule());
-            progress.accept(0.75 + 0.05 * round);
+            double done = 0.75 + 0.05 * round;
+            progress.accept(done);
             if (failing.size() <= spared) {
                 break;
             }
             Judge strict = search.judge().with(SpotCheck.few(failing.subList(spared, failing.size())));
-            search = new ScheduleSearch(strict, milder, knobs, s -> {}, cancelled);
+            search = new ScheduleSearch(strict, milder, knobs, s -> progress.accept(done + 0.05 * s), cancelled);
             found = search.improved(found.at());
         }
         progress.accept(0.95);

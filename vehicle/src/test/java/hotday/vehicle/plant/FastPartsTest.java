@@ -53,7 +53,7 @@ class FastPartsTest {
         assertThat(run.total(Output.STORED)).isCloseTo(entering - leaving, within(1e-6 * entering));
     }
 
-    /** A light evaporator and a large compressor: the stroke holds the suction pressure within a tenth of a second. */
+    /** A light evaporator and a large compressor: the stroke holds the suction pressure faster than a stride lasts. */
     @Test
     void aStrokeThatHoldsTheSuctionPressureStaysStable() {
         VehicleSpec spec =
