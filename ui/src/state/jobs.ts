@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { cancelJob, readJobs, startJob } from '../api/proofClient';
 import type { Job, ProveWish } from '../api/proofTypes';
+import { withJob, withList } from '../lib/jobList';
 import { listen } from './events';
 import { troubleOf, type Trouble } from './trouble';
 
@@ -9,17 +10,6 @@ export const jobs = signal<readonly Job[]>([]);
 export const jobTrouble = signal<Trouble | null>(null);
 /** How often all jobs were read: after that, one that is not among them is gone. */
 export const readAnew = signal(0);
-
-export const underWay = (job: Job): boolean => job.state === 'waiting' || job.state === 'running';
-
-/** A job as told; one that is new goes to the front. An older word that comes late does not put one back that is over. */
-export function withJob(all: readonly Job[], job: Job): readonly Job[] {
-  const known = all.find((j) => j.id === job.id);
-  if (known && !underWay(known) && underWay(job)) {
-    return all;
-  }
-  return known ? all.map((j) => (j.id === job.id ? job : j)) : [job, ...all];
-}
 
 async function asked(question: () => Promise<void>): Promise<void> {
   try {
@@ -43,7 +33,8 @@ export const cancel = (id: string): Promise<void> =>
 
 async function readAll(): Promise<void> {
   try {
-    jobs.value = await readJobs();
+    const list = await readJobs();
+    jobs.value = withList(jobs.value, list);
     readAnew.value++;
     jobTrouble.value = null;
   } catch (reason) {

@@ -1,7 +1,8 @@
 import { computed, effect, signal, type ReadonlySignal, type Signal } from '@preact/signals';
 import { readResult, startJob } from '../api/proofClient';
 import type { Job, StudyWish } from '../api/proofTypes';
-import { followJobs, jobs, readAnew, withJob } from './jobs';
+import { withJob } from '../lib/jobList';
+import { followJobs, jobs, readAnew } from './jobs';
 import { troubleOf, type Trouble } from './trouble';
 
 /** One question to the server that takes a while, and its last answer. */

@@ -1,6 +1,7 @@
 import { TroubleNotice } from '../TroubleNotice';
 import type { Work } from '../../state/work';
-import { cancel, underWay } from '../../state/jobs';
+import { underWay } from '../../lib/jobList';
+import { cancel } from '../../state/jobs';
 
 /** How far a question is, or why it has no answer. */
 export function Progress<T>({ work, label }: { work: Work<T>; label: string }) {

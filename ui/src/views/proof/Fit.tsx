@@ -1,6 +1,7 @@
 import type { Job } from '../../api/proofTypes';
 import { withRole } from '../../lib/roles';
-import { cancel, jobs, jobTrouble, underWay } from '../../state/jobs';
+import { underWay } from '../../lib/jobList';
+import { cancel, jobs, jobTrouble } from '../../state/jobs';
 import type { ProofDesk } from '../../state/proofDesk';
 import { runs } from '../../state/runs';
 import { Remarks } from './Remarks';

@@ -1,5 +1,5 @@
 import { AIMS, type Aim } from '../../api/scheduleTypes';
-import { underWay } from '../../state/jobs';
+import { underWay } from '../../lib/jobList';
 import type { ScheduleDesk } from '../../state/scheduleDesk';
 import { Progress } from '../prediction/Progress';
 

@@ -54,18 +54,7 @@ final class ControllerOptions {
         if (inverted && duty.isEmpty()) {
             typed.fault("--inverted", "option-alone", "needs --duty");
         }
-        boolean us = units != UnitSystem.METRIC;
-        boolean miles = units == UnitSystem.US;
-        return new Rendering.Controller(
-                Math.max(2, Math.min(MOST_POINTS, wanted)),
-                Units.unit(Quantity.TEMPERATURE, us ? "degF" : "degC"),
-                us ? 1.0 : 0.5,
-                Units.unit(Quantity.PRESSURE_ABSOLUTE, us ? "psia" : "kPa abs"),
-                us ? 5.0 : 25.0,
-                Units.unit(Quantity.SPEED, miles ? "mph" : "km/h"),
-                1.0,
-                duty(typed),
-                speeds(typed));
+        return Rendering.Controller.of(units, Math.max(2, Math.min(MOST_POINTS, wanted)), duty(typed), speeds(typed));
     }
 
     private Optional<DutyMap> duty(TypedOptions typed) {

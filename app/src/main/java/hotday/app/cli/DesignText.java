@@ -93,7 +93,7 @@ final class DesignText {
                 shown(k.limit(), k.without(), display));
     }
 
-    private static void tell(Console console, List<Finding> findings) {
+    static void tell(Console console, List<Finding> findings) {
         findings.forEach(f -> console.say(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f));
     }
 

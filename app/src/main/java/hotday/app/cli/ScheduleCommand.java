@@ -6,6 +6,7 @@ import hotday.core.unit.Display;
 import hotday.study.design.Aim;
 import hotday.study.design.CompressorReport;
 import hotday.study.design.DesignJson;
+import hotday.study.design.RenderedFindings;
 import hotday.study.design.RenderedText;
 import hotday.study.design.Rendering;
 import hotday.study.design.ScheduleDesign;
@@ -124,12 +125,16 @@ final class ScheduleCommand implements Callable<Integer> {
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
         Optional<CompressorReport> compressor = design.compressor(report, sheetPlaces(read, given));
-        console.clear();
-        show(report, compressor, read, display, given.isPresent());
         to.ifPresent(file -> write(report, read, display, file));
-        render.ifPresent(folder -> render(report, read, known, controller, folder));
+        Optional<Rendering> made = render.map(folder -> rendered(report, read, known, controller));
+        console.clear();
+        List<Finding> ofTables = made.map(r -> RenderedFindings.of(r, display, Place.of(tables().toString())))
+                .orElse(List.of());
+        show(report, compressor, ofTables, read, display, given.isPresent());
+        made.ifPresent(r -> write(r, read, display));
         boolean faults = report.hasFaults()
-                || compressor.map(CompressorReport::hasFaults).orElse(false);
+                || compressor.map(CompressorReport::hasFaults).orElse(false)
+                || !ofTables.isEmpty();
         return report.holds() && !faults ? CommandLineDoor.HOLDS : CommandLineDoor.DOES_NOT_HOLD;
     }
 
@@ -145,6 +150,7 @@ final class ScheduleCommand implements Callable<Integer> {
     private void show(
             ScheduleReport report,
             Optional<CompressorReport> compressor,
+            List<Finding> ofTables,
             BuildSheet read,
             Display display,
             boolean given) {
@@ -152,32 +158,38 @@ final class ScheduleCommand implements Callable<Integer> {
             ObjectNode root = DesignJson.of(report, compressor);
             List<Finding> all = new ArrayList<>(report.findings());
             compressor.ifPresent(c -> all.addAll(c.findings()));
+            all.addAll(ofTables);
             FindingJson.put(root.putArray("findings"), all);
             console.json(root);
         } else {
             DesignText.print(console, read.vehicle().name(), report, compressor, display, given);
+            DesignText.tell(console, ofTables);
         }
     }
 
-    private void render(
-            ScheduleReport report, BuildSheet read, KnownVehicle known, Rendering.Controller controller, Path folder) {
-        Rendering made = Rendering.of(
+    private Rendering rendered(
+            ScheduleReport report, BuildSheet read, KnownVehicle known, Rendering.Controller controller) {
+        return Rendering.of(
                 read.vehicle().with(report.schedule()),
                 known.likeliest(),
                 Cases.ofBuild(build),
                 report.aim(),
                 controller,
                 share -> console.progress("tables", share));
-        console.clear();
-        String title = "Fan schedule of " + read.vehicle().name();
-        String text = RenderedText.markdown(title, made, new Display(read.units()));
-        Path tables = folder.resolve("schedule.csv");
-        Path page = folder.resolve("schedule.md");
-        AtomicFile.write(tables, out -> out.write(RenderedText.csv(made).getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private Path tables() {
+        return render.orElseThrow().resolve("schedule.csv");
+    }
+
+    private void write(Rendering made, BuildSheet read, Display display) {
+        String text = RenderedText.markdown("Fan schedule of " + read.vehicle().name(), made, display);
+        Path page = render.orElseThrow().resolve("schedule.md");
+        AtomicFile.write(tables(), out -> out.write(RenderedText.csv(made).getBytes(StandardCharsets.UTF_8)));
         AtomicFile.write(page, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
         if (!json) {
             console.result("");
-            console.result("Rendered: tables in " + tables + ", what they cost in " + page + ".");
+            console.result("Rendered: tables in " + tables() + ", what they cost in " + page + ".");
         }
     }
 

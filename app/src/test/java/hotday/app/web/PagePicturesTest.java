@@ -34,6 +34,7 @@ class PagePicturesTest {
     private record Screen(String name, int width, int height) {}
 
     private static final Duration A_FIT = Duration.ofSeconds(150);
+    private static final Duration A_PREDICTION = Duration.ofSeconds(60);
     private static final By RESULT = By.cssSelector("section.result");
 
     private static final List<Screen> SCREENS =
@@ -60,10 +61,12 @@ class PagePicturesTest {
                     browser.get(server.address() + "#/build/heron");
                     picture(browser, By.cssSelector("section.ceilings h3"), "build-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron/prediction");
-                    picture(
-                            browser,
-                            By.cssSelector(".cases.predicted li"),
-                            "prediction-" + screen.name() + "-" + light);
+                    By predicted = By.cssSelector(".cases.predicted li");
+                    new WebDriverWait(browser, A_PREDICTION)
+                            .withMessage(() ->
+                                    browser.findElement(By.tagName("main")).getText())
+                            .until(ExpectedConditions.visibilityOfElementLocated(predicted));
+                    picture(browser, predicted, "prediction-" + screen.name() + "-" + light);
                     upTo(browser, By.cssSelector("section.roads"));
                     picture(browser, By.cssSelector(".squares td"), "roads-" + screen.name() + "-" + light);
                     browser.get(server.address() + "#/build/heron/schedule");

@@ -119,15 +119,10 @@ public final class RenderedText {
                     "| %s | %s | %s | %s |%n",
                     r.cases().get(i).title(),
                     display.format(Quantity.TEMPERATURE, r.designed()[i]),
-                    display.format(Quantity.TEMPERATURE_DIFFERENCE, stated(r, i)),
+                    display.format(Quantity.TEMPERATURE_DIFFERENCE, r.stated(i)),
                     display.format(Quantity.TEMPERATURE, r.rendered()[i])));
         }
         return out.toString();
-    }
-
-    /** K by which a ceiling may fall: what so slow a fan costs, and what halving leaves. */
-    static double stated(Rendering r, int kase) {
-        return Math.max(0.0, r.designed()[kase] - r.bound()[kase]) + 2 * ScheduledCeilings.CLOSE;
     }
 
     private static long percent(double share) {

@@ -2,6 +2,8 @@ package hotday.study.design;
 
 import hotday.core.unit.Quantity;
 import hotday.core.unit.Unit;
+import hotday.core.unit.UnitSystem;
+import hotday.core.unit.Units;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.FanDrive;
 import hotday.vehicle.cases.Hardware;
@@ -62,7 +64,24 @@ public record Rendering(
             Unit speed,
             double speedStep,
             Optional<DutyMap> duty,
-            Optional<List<Double>> relays) {}
+            Optional<List<Double>> relays) {
+        /** Axes in the units of a sheet, in steps that are typed easily. */
+        public static Controller of(
+                UnitSystem units, int points, Optional<DutyMap> duty, Optional<List<Double>> relays) {
+            boolean us = units != UnitSystem.METRIC;
+            boolean miles = units == UnitSystem.US;
+            return new Controller(
+                    points,
+                    Units.unit(Quantity.TEMPERATURE, us ? "degF" : "degC"),
+                    us ? 1.0 : 0.5,
+                    Units.unit(Quantity.PRESSURE_ABSOLUTE, us ? "psia" : "kPa abs"),
+                    us ? 5.0 : 25.0,
+                    Units.unit(Quantity.SPEED, miles ? "mph" : "km/h"),
+                    1.0,
+                    duty,
+                    relays);
+        }
+    }
 
     /**
      * Renders the schedule of a vehicle and runs the cases with it.
@@ -161,6 +180,16 @@ public record Rendering(
                         .map(c -> charge.map(t -> new FanSchedule.ChargeAirCurve(t.si(), t.shares(), c.hysteresis()))
                                 .orElse(c)),
                 s.details());
+    }
+
+    /** K by which the ceiling of a case falls with what is rendered; below 0 where it rises. */
+    double lost(int kase) {
+        return designed[kase] - rendered[kase];
+    }
+
+    /** K by which it may fall: what so slow a fan costs, and what halving leaves. */
+    double stated(int kase) {
+        return Math.max(0.0, designed[kase] - bound[kase]) + 2 * ScheduledCeilings.CLOSE;
     }
 
     /** All tables with what stands on their axes. */

@@ -7,9 +7,7 @@ import hotday.core.finding.Place;
 import hotday.core.finding.Severity;
 import hotday.core.typed.Overlay;
 import hotday.core.unit.Display;
-import hotday.core.unit.Quantity;
 import hotday.core.unit.UnitSystem;
-import hotday.core.unit.Units;
 import hotday.study.demo.DemoShop;
 import hotday.vehicle.cases.Limit;
 import hotday.vehicle.cases.StandardCases;
@@ -108,16 +106,7 @@ class ChargeAirScheduleTest {
                 Plant.compile(spec),
                 StandardCases.steady(),
                 Aim.BALANCED,
-                new Rendering.Controller(
-                        6,
-                        Units.unit(Quantity.TEMPERATURE, "degF"),
-                        1.0,
-                        Units.unit(Quantity.PRESSURE_ABSOLUTE, "psia"),
-                        5.0,
-                        Units.unit(Quantity.SPEED, "mph"),
-                        1.0,
-                        Optional.empty(),
-                        Optional.empty()),
+                Rendering.Controller.of(UnitSystem.US, 6, Optional.empty(), Optional.empty()),
                 share -> {});
         assertThat(RenderedText.csv(r)).contains("charge_air,degF,").containsPattern("charge_air,degF,16[0-9],100");
         assertThat(RenderedText.markdown("Oxbow", r, METRIC)).contains("## charge_air");

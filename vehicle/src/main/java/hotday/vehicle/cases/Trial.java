@@ -264,10 +264,13 @@ public final class Trial {
         return found;
     }
 
-    /** Brings a case to its beginning, fan by its schedule. */
+    /**
+     * Brings a case to its beginning, fan by its schedule. Where a fan that comes and goes keeps it from rest it begins as it is after a long
+     * drive.
+     */
     public void begin(double ambient) {
         if (kase.start() == Case.Start.SETTLED) {
-            settleBySchedule(ambient);
+            found = settleBySchedule(ambient) || rest.lived();
         } else {
             outside(ambient);
             run.start(run.plant().soaked(ambient), 0.0);

@@ -228,6 +228,11 @@ public final class Equilibrium {
         amount = howMuch;
     }
 
+    /** Whether the run is at a rest, or at least where it is after hours, and does not run away. */
+    public boolean lived() {
+        return close || unrest != Unrest.Reason.RUNS_AWAY;
+    }
+
     /** Why the last {@link #settle} found no rest; empty when it did. */
     public Optional<Unrest> unrest() {
         return close ? Optional.empty() : Optional.of(new Unrest(unrest, STATES[restless], amount));
