@@ -15,10 +15,19 @@ describe('the jobs of a shop', () => {
   it('is not set back by a word or a list that was on its way when it ended', () => {
     const ended = [job('a', 'done', 1)];
     expect(withJob(ended, job('a', 'running', 0.9))).toEqual(ended);
-    expect(withList(ended, [job('b', 'waiting'), job('a', 'running', 0.9)])).toEqual([job('b', 'waiting'), job('a', 'done', 1)]);
+    const before = [job('a', 'running', 0.5)];
+    expect(withList(before, ended, [job('b', 'waiting'), job('a', 'running', 0.9)])).toEqual([job('b', 'waiting'), job('a', 'done', 1)]);
   });
 
-  it('is what the server listed, without those it does not have any more', () => {
-    expect(withList([job('b', 'running'), job('a', 'done', 1)], [job('b', 'failed')])).toEqual([job('b', 'failed')]);
+  it('keeps what came while the list was on its way, and an answer that comes later still does not set it back', () => {
+    const told = withJob([], job('a', 'done', 1));
+    const read = withList([], told, []);
+    expect(read).toEqual([job('a', 'done', 1)]);
+    expect(withJob(read, job('a', 'waiting'))).toEqual([job('a', 'done', 1)]);
+  });
+
+  it('is else what the server listed, without those it does not have any more', () => {
+    const known = [job('b', 'running'), job('a', 'done', 1)];
+    expect(withList(known, known, [job('b', 'failed')])).toEqual([job('b', 'failed')]);
   });
 });

@@ -33,8 +33,9 @@ export const cancel = (id: string): Promise<void> =>
 
 async function readAll(): Promise<void> {
   try {
+    const before = jobs.value;
     const list = await readJobs();
-    jobs.value = withList(jobs.value, list);
+    jobs.value = withList(before, jobs.value, list);
     readAnew.value++;
     jobTrouble.value = null;
   } catch (reason) {

@@ -1,19 +1,38 @@
 package hotday.vehicle;
 
+import hotday.core.typed.Overlay;
 import hotday.physics.cycle.Charge;
 import hotday.physics.refrigerant.Refrigerant;
 import hotday.vehicle.airpath.Rectangle;
 import hotday.vehicle.airpath.Sealing;
+import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.CompressorHolds;
 import hotday.vehicle.spec.FanSchedule;
 import hotday.vehicle.spec.VehicleSpec;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** An invented vehicle for tests: 2.0 l turbo diesel saloon. No real one. */
+/** Invented vehicles for tests: a 2.0 l turbo diesel saloon and a heavier one. No real ones. */
 public final class InventedVehicle {
+    private static final String DUNLIN = """
+            build: {name: Dunlin}
+            design_day: {ambient: 43 degC}
+            vehicle: {mass: 1900 kg}
+            engine: {fuel: diesel, displacement: 2.4 l, rated_power: 120 kW, charging: turbo}
+            gearbox: {cooler: front}
+            radiator: {width: 700 mm, height: 480 mm}
+            fan: {free_flow: 2800 m3/h, stall_pressure: 260 Pa}
+            """;
+
     private InventedVehicle() {}
+
+    /** Another one, from a sheet that leaves most open; {@code key=value} changes it. */
+    public static VehicleSpec dunlin(String... changes) {
+        return BuildSheet.of(Path.of("build.yaml"), DUNLIN, Overlay.of("test", List.of(changes)))
+                .vehicle();
+    }
 
     public static VehicleSpec diesel() {
         return diesel(0.65, Sealing.FAIR, 103e3);

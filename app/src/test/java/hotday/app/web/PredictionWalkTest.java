@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -14,10 +15,23 @@ import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chromium.ChromiumDriver;
 
 /** What a builder asks the sheet before metal is cut, in a real browser. */
 class PredictionWalkTest {
     private static final Duration WORKED_OUT = Duration.ofSeconds(90);
+
+    /** Holds back the list of work, and longer what is answered to a question. */
+    private static final String LATE = """
+            const ask = window.fetch;
+            window.fetch = async (url, init) => {
+              const answer = await ask(url, init);
+              if (String(url).endsWith('api/jobs')) {
+                await new Promise((go) => setTimeout(go, init?.method === 'POST' ? 2000 : 1000));
+              }
+              return answer;
+            };
+            """;
 
     @TempDir
     private Path folder;
@@ -74,5 +88,18 @@ class PredictionWalkTest {
         assertThat(text(By.cssSelector(".whatif tbody"))).contains("Motorway", "degF");
         assertThat(text(By.cssSelector(".supposed"))).contains("radiator.depth 70 mm");
         assertThat(Files.readString(sheet)).isEqualTo(before);
+    }
+
+    /** What was worked out before is there so soon that the page hears of its end before it gets the answer to its question. */
+    @Test
+    void answersThatComeLateDoNotLeaveItWaiting() {
+        By first = By.cssSelector(".cases.predicted li");
+        text(first);
+        ((ChromiumDriver) page.browser())
+                .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", LATE));
+        page.go("");
+        page.pressable(By.linkText("Heron"));
+        page.go("#/build/heron/prediction");
+        assertThat(page.seen(first).getText()).contains("90 of 100:");
     }
 }

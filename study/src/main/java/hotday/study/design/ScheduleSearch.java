@@ -48,7 +48,6 @@ final class ScheduleSearch {
     private final DoubleConsumer progress;
     private final BooleanSupplier cancelled;
     private final Set<FanSchedule> seen = new HashSet<>();
-    private Comparator<Verdict> order = Comparator.naturalOrder();
     private int looked;
 
     /** @param promising of all shapes, so many of the best by two measures are gone on from */
@@ -65,6 +64,12 @@ final class ScheduleSearch {
         double weighed() {
             return ScheduleSearch.weighed(verdict, GIVING_WAY);
         }
+    }
+
+    /** In which steps knobs are turned, and by what measure one setting is better than another. */
+    private record Descent(boolean coarse, Comparator<Verdict> order) {
+        static final Descent COARSE = new Descent(true, Comparator.naturalOrder());
+        static final Descent FINE = new Descent(false, Comparator.naturalOrder());
     }
 
     private record Candidate(int[] at, FanSchedule schedule) {}
@@ -99,15 +104,14 @@ final class ScheduleSearch {
     private Tried mended(Tried from) {
         Tried now = from;
         for (double dear : DEARER) {
-            now = descended(now, Comparator.comparingDouble(so -> weighed(so, dear)));
+            now = afresh(now, new Descent(false, Comparator.comparingDouble(so -> weighed(so, dear))));
         }
-        return descended(now, Comparator.naturalOrder());
+        return afresh(now, Descent.FINE);
     }
 
-    private Tried descended(Tried from, Comparator<Verdict> measure) {
-        order = measure;
+    private Tried afresh(Tried from, Descent how) {
         seen.clear(); // by this measure they may be better
-        return descended(from, false);
+        return descended(from, how);
     }
 
     private Found found(Tried tried) {
@@ -127,11 +131,11 @@ final class ScheduleSearch {
                 .toList();
         List<Tried> coarse = new ArrayList<>();
         for (Tried each : promising(tried, stage.promising())) {
-            coarse.add(descended(each, true));
+            coarse.add(descended(each, Descent.COARSE));
         }
         return coarse.stream()
                 .min(Comparator.comparing(Tried::verdict))
-                .map(best -> descended(best, false))
+                .map(best -> descended(best, Descent.FINE))
                 .filter(best -> best.better(now))
                 .orElse(now);
     }
@@ -165,7 +169,7 @@ final class ScheduleSearch {
     private Tried checked(Tried found, Function<FanSchedule, List<Demanded>> failing) {
         Tried now = found;
         for (int i = 0; i < CHECKS && harder(failing.apply(knobs.schedule(now.at()))); i++) {
-            now = descended(judged(now.at()), false);
+            now = descended(judged(now.at()), Descent.FINE);
         }
         return now;
     }
@@ -181,16 +185,16 @@ final class ScheduleSearch {
         return true;
     }
 
-    private Tried descended(Tried from, boolean coarse) {
+    private Tried descended(Tried from, Descent how) {
         Tried now = from;
         Tried before;
         do {
             before = now;
             for (int k = 0; k < Knobs.COUNT; k++) {
-                now = turned(now, coarse, k);
+                now = turned(now, how, k);
             }
             for (int[] pair : Knobs.SHIFTS) {
-                now = turned(now, coarse, pair);
+                now = turned(now, how, pair);
             }
             boolean moved = now != before;
             now = moved && harder(check.suspected(knobs.schedule(now.at()))) ? judged(now.at()) : now;
@@ -199,18 +203,18 @@ final class ScheduleSearch {
     }
 
     /** The best with some knobs turned by a few steps, all by as many. */
-    private Tried turned(Tried now, boolean coarse, int... which) {
+    private Tried turned(Tried now, Descent how, int... which) {
         List<int[]> all = new ArrayList<>();
         for (int by : TURNS) {
             for (int sign = -1; sign <= 1; sign += 2) {
                 int[] moved = now.at().clone();
                 for (int k : which) {
-                    moved[k] = knobs.bounded(k, moved[k] + sign * by * (coarse ? knobs.coarse(k) : 1));
+                    moved[k] = knobs.bounded(k, moved[k] + sign * by * (how.coarse() ? knobs.coarse(k) : 1));
                 }
                 all.add(moved);
             }
         }
-        return best(all, now);
+        return best(all, now, how.order());
     }
 
     /** All pairs of knobs turned all four ways, until none is better. */
@@ -221,7 +225,7 @@ final class ScheduleSearch {
             if (better == now) {
                 break;
             }
-            now = descended(better, false);
+            now = descended(better, Descent.FINE);
         }
         return now;
     }
@@ -242,12 +246,12 @@ final class ScheduleSearch {
         }
         Tried now = from;
         for (int i = 0; i < all.size() && now == from; i += BROOD) {
-            now = best(all.subList(i, Math.min(all.size(), i + BROOD)), now);
+            now = best(all.subList(i, Math.min(all.size(), i + BROOD)), now, Comparator.naturalOrder());
         }
         return now;
     }
 
-    private Tried best(List<int[]> settings, Tried now) {
+    private Tried best(List<int[]> settings, Tried now, Comparator<Verdict> order) {
         Tried best = now;
         for (Tried t : judged(settings, so -> order.compare(so, now.verdict()) > 0)) {
             best = order.compare(t.verdict(), best.verdict()) < 0 ? t : best;

@@ -1,36 +1,19 @@
 package hotday.vehicle.cases;
 
+import static hotday.vehicle.InventedVehicle.dunlin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hotday.core.typed.Overlay;
 import hotday.vehicle.controller.Source;
 import hotday.vehicle.plant.Output;
 import hotday.vehicle.plant.Plant;
 import hotday.vehicle.plant.State;
-import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A limit of charge air counts where a sheet states one, and nothing else changes. */
 class ChargeAirLimitTest {
-    private static final String SHEET = """
-            build: {name: Dunlin}
-            design_day: {ambient: 43 degC}
-            vehicle: {mass: 1900 kg}
-            engine: {fuel: diesel, displacement: 2.4 l, rated_power: 120 kW, charging: turbo}
-            gearbox: {cooler: front}
-            radiator: {width: 700 mm, height: 480 mm}
-            fan: {free_flow: 2800 m3/h, stall_pressure: 260 Pa}
-            """;
-
-    private static VehicleSpec spec(String... changes) {
-        return BuildSheet.of(Path.of("build.yaml"), SHEET, Overlay.of("test", List.of(changes)))
-                .vehicle();
-    }
-
     private static Case named(String id) {
         return StandardCases.all().stream()
                 .filter(c -> c.id().equals(id))
@@ -44,8 +27,8 @@ class ChargeAirLimitTest {
 
     @Test
     void aLimitThatIsNeverReachedChangesNothing() {
-        VehicleSpec without = spec();
-        VehicleSpec high = spec("limits.charge_air=150 degC");
+        VehicleSpec without = dunlin();
+        VehicleSpec high = dunlin("limits.charge_air=150 degC");
         assertThat(new Trial(without, Plant.compile(without), named("loaded-climb")).judges(Limit.CHARGE_AIR))
                 .isFalse();
         for (String id : List.of("loaded-climb", "city-trace")) {
@@ -60,7 +43,7 @@ class ChargeAirLimitTest {
 
     @Test
     void aLowLimitBindsWhereChargeAirIsThatHot() {
-        VehicleSpec low = spec("limits.charge_air=50 degC");
+        VehicleSpec low = dunlin("limits.charge_air=50 degC");
         Ceiling c = ceiling(low, "loaded-climb");
         assertThat(c.binding()).isEqualTo(Limit.CHARGE_AIR);
         Trial trial = new Trial(low, Plant.compile(low), named("loaded-climb"));
@@ -74,8 +57,8 @@ class ChargeAirLimitTest {
     void chargeAirStartsTheFanByItsCurve() {
         Case idle = named("hot-idle");
         VehicleSpec curve =
-                spec("schedule.charge_air=[[0 degC, 70 %], [120 degC, 100 %]]", "schedule.floor.demand=0 %");
-        VehicleSpec without = spec("schedule.floor.demand=0 %");
+                dunlin("schedule.charge_air=[[0 degC, 70 %], [120 degC, 100 %]]", "schedule.floor.demand=0 %");
+        VehicleSpec without = dunlin("schedule.floor.demand=0 %");
         assertThat(fan(without, idle)).isLessThan(1e-6);
         Trial trial = new Trial(curve, Plant.compile(curve), idle, Hardware.USUAL);
         live(trial, idle);

@@ -3,29 +3,15 @@ package hotday.vehicle.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import hotday.core.typed.Overlay;
 import hotday.vehicle.InventedVehicle;
 import hotday.vehicle.cases.Case;
 import hotday.vehicle.cases.StandardCases;
 import hotday.vehicle.cases.Trial;
-import hotday.vehicle.sheet.BuildSheet;
 import hotday.vehicle.spec.VehicleSpec;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** What goes faster than a step may not be thrown about by it: coolant through a small radiator, a stroke that holds the suction pressure. */
 class FastPartsTest {
-    private static final String SHEET = """
-            build: {name: Dunlin}
-            design_day: {ambient: 43 degC}
-            vehicle: {mass: 1900 kg}
-            engine: {fuel: diesel, displacement: 2.4 l, rated_power: 120 kW, charging: turbo}
-            gearbox: {cooler: front}
-            radiator: {width: 700 mm, height: 480 mm}
-            fan: {free_flow: 2800 m3/h, stall_pressure: 260 Pa}
-            air_conditioning: {compressor: variable, displacement: 0.21 l, low_capacity: 1 kJ/K}
-            """;
-
     @Test
     void aFastPumpAndASmallRadiatorStayStable() {
         Plant plant = Plant.compile(InventedVehicle.diesel());
@@ -56,8 +42,10 @@ class FastPartsTest {
     /** A light evaporator and a large compressor: the stroke holds the suction pressure faster than a stride lasts. */
     @Test
     void aStrokeThatHoldsTheSuctionPressureStaysStable() {
-        VehicleSpec spec =
-                BuildSheet.of(Path.of("build.yaml"), SHEET, Overlay.none()).vehicle();
+        VehicleSpec spec = InventedVehicle.dunlin(
+                "air_conditioning.compressor=variable",
+                "air_conditioning.displacement=0.21 l",
+                "air_conditioning.low_capacity=1 kJ/K");
         Plant plant = Plant.compile(spec);
         Case idle = StandardCases.all().stream()
                 .filter(c -> c.id().equals("hot-idle"))
