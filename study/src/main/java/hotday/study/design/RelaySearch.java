@@ -79,14 +79,14 @@ final class RelaySearch {
     /** Whether milder days hold as well as the day; those that do not are put among what relays must hold. */
     private boolean holds(Relays relays) {
         List<Demanded> failing = milder.failing(schedule, Hardware.USUAL.with(relays::drive));
-        boolean day = verdict(relays).violation() == 0.0;
+        boolean day = with(relays).verdict(schedule).violation() == 0.0;
         judge = judge.with(SpotCheck.few(failing));
         return day && failing.isEmpty();
     }
 
     private Relays from(Relays start) {
         Relays now = start;
-        Verdict verdict = verdict(now);
+        Verdict verdict = with(now).verdict(schedule);
         int knobs = 2 * speeds.size();
         double half = (1.0 - done) / 2;
         for (int round = 0; round < ROUNDS; round++) {
@@ -94,8 +94,11 @@ final class RelaySearch {
             for (int knob = 0; knob < knobs; knob++) {
                 progress.accept(done + half * (round * knobs + knob) / (ROUNDS * knobs));
                 List<Relays> others = others(now, knob);
-                Verdict[] verdicts =
-                        others.stream().parallel().map(this::verdict).toArray(Verdict[]::new);
+                Verdict best = verdict;
+                Verdict[] verdicts = others.stream()
+                        .parallel()
+                        .map(r -> with(r).verdict(schedule, best))
+                        .toArray(Verdict[]::new);
                 for (int i = 0; i < verdicts.length; i++) {
                     if (verdicts[i].compareTo(verdict) < 0) {
                         verdict = verdicts[i];
@@ -148,7 +151,7 @@ final class RelaySearch {
         return true;
     }
 
-    private Verdict verdict(Relays relays) {
-        return judge.with(Hardware.USUAL.with(relays::drive)).verdict(schedule);
+    private Judge with(Relays relays) {
+        return judge.with(Hardware.USUAL.with(relays::drive));
     }
 }
