@@ -125,12 +125,20 @@ final class ScheduleCommand implements Callable<Integer> {
         ScheduleReport report = given.map(file -> design.judged(file.schedule(), file::place))
                 .orElseGet(() -> design.designed(seed, share -> console.progress("fan schedule", share), () -> false));
         Optional<CompressorReport> compressor = design.compressor(report, sheetPlaces(read, given));
+        console.clear();
         to.ifPresent(file -> write(report, read, display, file));
+        if (!json) {
+            DesignText.print(console, read.vehicle().name(), report, compressor, display, given.isPresent());
+        }
         Optional<Rendering> made = render.map(folder -> rendered(report, read, known, controller));
         console.clear();
         List<Finding> ofTables = made.map(r -> RenderedFindings.of(r, display, Place.of(tables().toString())))
                 .orElse(List.of());
-        show(report, compressor, ofTables, read, display, given.isPresent());
+        if (json) {
+            json(report, compressor, ofTables);
+        } else {
+            DesignText.tell(console, ofTables);
+        }
         made.ifPresent(r -> write(r, read, display));
         boolean faults = report.hasFaults()
                 || compressor.map(CompressorReport::hasFaults).orElse(false)
@@ -147,24 +155,13 @@ final class ScheduleCommand implements Callable<Integer> {
                 : sheet.place(key);
     }
 
-    private void show(
-            ScheduleReport report,
-            Optional<CompressorReport> compressor,
-            List<Finding> ofTables,
-            BuildSheet read,
-            Display display,
-            boolean given) {
-        if (json) {
-            ObjectNode root = DesignJson.of(report, compressor);
-            List<Finding> all = new ArrayList<>(report.findings());
-            compressor.ifPresent(c -> all.addAll(c.findings()));
-            all.addAll(ofTables);
-            FindingJson.put(root.putArray("findings"), all);
-            console.json(root);
-        } else {
-            DesignText.print(console, read.vehicle().name(), report, compressor, display, given);
-            DesignText.tell(console, ofTables);
-        }
+    private void json(ScheduleReport report, Optional<CompressorReport> compressor, List<Finding> ofTables) {
+        ObjectNode root = DesignJson.of(report, compressor);
+        List<Finding> all = new ArrayList<>(report.findings());
+        compressor.ifPresent(c -> all.addAll(c.findings()));
+        all.addAll(ofTables);
+        FindingJson.put(root.putArray("findings"), all);
+        console.json(root);
     }
 
     private Rendering rendered(

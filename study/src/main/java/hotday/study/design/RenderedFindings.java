@@ -9,6 +9,9 @@ import java.util.List;
 
 /** What must not be wired as it was rendered. Keys: docs/schedule.md. */
 public final class RenderedFindings {
+    /** What helps where relays do not hold. */
+    static final String INSTEAD = "take a stage of another speed, or a fan that can be told any speed";
+
     private RenderedFindings() {}
 
     /** @param tables where they are written */
@@ -19,7 +22,7 @@ public final class RenderedFindings {
                     "relays-do-not-hold",
                     tables,
                     "no thresholds were found with which these relays hold all that a fan at full speed holds, on the design day and on milder ones: "
-                            + "take a stage of another speed, or a fan that can be told any speed"));
+                            + INSTEAD));
         }
         for (int i = 0; i < r.cases().size(); i++) {
             if (r.lost(i) > r.stated(i)) {

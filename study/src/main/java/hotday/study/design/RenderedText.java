@@ -106,7 +106,7 @@ public final class RenderedText {
                     r.relaysHold()
                             ? ""
                             : "\n**No thresholds were found with which all holds that a fan at full speed holds**, on the design day and on milder ones: "
-                                    + "take a stage of another speed, or a fan that can be told any speed.\n"));
+                                    + RenderedFindings.INSTEAD + ".\n"));
         });
         out.append(String.format(
                 Locale.ROOT,

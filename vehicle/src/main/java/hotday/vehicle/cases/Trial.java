@@ -265,8 +265,8 @@ public final class Trial {
     }
 
     /**
-     * Brings a case to its beginning, fan by its schedule. Where a fan that comes and goes keeps it from rest it begins as it is after a long
-     * drive.
+     * Brings a case to its beginning, fan by its schedule. Where no rest is found it begins as it is after an hour or more of its first phase,
+     * unless that overheats.
      */
     public void begin(double ambient) {
         if (kase.start() == Case.Start.SETTLED) {

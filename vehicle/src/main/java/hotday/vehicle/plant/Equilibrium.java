@@ -228,7 +228,7 @@ public final class Equilibrium {
         amount = howMuch;
     }
 
-    /** Whether the run is at a rest, or at least where it is after hours, and does not run away. */
+    /** Whether the last {@link #settle} found a rest, or left the run where it is after an hour or more without running away. */
     public boolean lived() {
         return close || unrest != Unrest.Reason.RUNS_AWAY;
     }
